@@ -1,0 +1,5 @@
+/** The commands. */
+@NullMarked
+package lengthwise.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,122 @@
+package lengthwise.geometry;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A closed chain of grid points, the last joined to the first. Immutable. Whether it crosses itself is not checked
+ * here; see the drawing reader.
+ */
+public final class Ring {
+    private final long[] xs;
+    private final long[] ys;
+
+    private Ring(long[] xs, long[] ys) {
+        if (xs.length < 3) {
+            throw new IllegalArgumentException("A ring needs three vertices, not " + xs.length + ".");
+        }
+        this.xs = xs;
+        this.ys = ys;
+    }
+
+    public static Ring of(Collection<Point> vertices) {
+        return new Ring(
+                vertices.stream().mapToLong(Point::x).toArray(),
+                vertices.stream().mapToLong(Point::y).toArray());
+    }
+
+    /** Returns the ring of the vertices given as x, y, x, y … */
+    public static Ring of(long... coordinates) {
+        if (coordinates.length % 2 != 0) {
+            throw new IllegalArgumentException("Coordinates come in pairs, not " + coordinates.length + ".");
+        }
+        int n = coordinates.length / 2;
+        return new Ring(
+                IntStream.range(0, n).mapToLong(i -> coordinates[2 * i]).toArray(),
+                IntStream.range(0, n).mapToLong(i -> coordinates[2 * i + 1]).toArray());
+    }
+
+    public int size() {
+        return xs.length;
+    }
+
+    public long x(int index) {
+        return xs[index];
+    }
+
+    public long y(int index) {
+        return ys[index];
+    }
+
+    public Point vertex(int index) {
+        return new Point(xs[index], ys[index]);
+    }
+
+    /** Returns the displacement from a vertex to the next one, round the end of the ring. */
+    public Point edge(int index) {
+        int next = index + 1 == xs.length ? 0 : index + 1;
+        return new Point(xs[next] - xs[index], ys[next] - ys[index]);
+    }
+
+    public List<Point> vertices() {
+        return IntStream.range(0, size()).mapToObj(this::vertex).toList();
+    }
+
+    /** Returns twice the signed area in µm²; the origin is moved to the first vertex, so it is exact. */
+    public long doubleArea() {
+        long sum = 0;
+        for (int i = 1; i + 1 < xs.length; i++) {
+            sum += (xs[i] - xs[0]) * (ys[i + 1] - ys[0]) - (xs[i + 1] - xs[0]) * (ys[i] - ys[0]);
+        }
+        return sum;
+    }
+
+    public Box box() {
+        return new Box(
+                Arrays.stream(xs).min().orElseThrow(),
+                Arrays.stream(ys).min().orElseThrow(),
+                Arrays.stream(xs).max().orElseThrow(),
+                Arrays.stream(ys).max().orElseThrow());
+    }
+
+    public Ring moved(Point by) {
+        return new Ring(
+                Arrays.stream(xs).map(x -> x + by.x()).toArray(),
+                Arrays.stream(ys).map(y -> y + by.y()).toArray());
+    }
+
+    /** Returns the same ring run through the other way, from the same first vertex. */
+    public Ring reversed() {
+        int n = xs.length;
+        return new Ring(
+                IntStream.range(0, n).mapToLong(i -> xs[(n - i) % n]).toArray(),
+                IntStream.range(0, n).mapToLong(i -> ys[(n - i) % n]).toArray());
+    }
+
+    /** Returns this ring if its area is positive, and the reversed one otherwise. */
+    public Ring positive() {
+        return doubleArea() < 0 ? reversed() : this;
+    }
+
+    /** Returns the image of every vertex, in the same order. */
+    public Ring mapped(java.util.function.UnaryOperator<Point> map) {
+        return of(vertices().stream().map(map).toList());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Ring ring && Arrays.equals(xs, ring.xs) && Arrays.equals(ys, ring.ys);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(xs) + Arrays.hashCode(ys);
+    }
+
+    @Override
+    public String toString() {
+        return "Ring" + vertices().stream().map(p -> p.x() + " " + p.y()).toList();
+    }
+}

@@ -1,0 +1,67 @@
+package lengthwise.model;
+
+import java.util.List;
+import java.util.Optional;
+import lengthwise.geometry.Box;
+
+/**
+ * A cloth as the maker buys it.
+ *
+ * @param name the maker's name for it; names the marker's file
+ * @param role what it is for: shell, lining …
+ * @param width from selvedge to selvedge as bought
+ * @param unusableEdge strip along each selvedge that no piece may touch, as bought
+ * @param mostStretch the direction of greatest stretch, where known
+ * @param soldBy the shop's step
+ * @param flaws bad rectangles, in marker coordinates (after washing, if pre-washed)
+ */
+public record Fabric(
+        String name,
+        String role,
+        Length width,
+        UnusableEdge unusableEdge,
+        Direction direction,
+        Optional<Axis> mostStretch,
+        Optional<Repeat> repeat,
+        Shrinkage shrinkage,
+        Spread spread,
+        Optional<Price> price,
+        Length soldBy,
+        List<Box> flaws) {
+    public Fabric {
+        flaws = List.copyOf(flaws);
+    }
+
+    /** The strips along the two selvedges: the one at y = 0 and the far one. */
+    public record UnusableEdge(Length near, Length far) {
+        public static UnusableEdge eachSide(Length width) {
+            return new UnusableEdge(width, width);
+        }
+    }
+
+    /** What the shop asks for a length of the fabric; the currency is the maker's own and is not named. */
+    public record Price(double amount, Length per) {}
+
+    /**
+     * Returns the width that pieces may use on the table: nominal width less the unusable edges, half of it on
+     * lengthwise-folded fabric, narrower by the crosswise shrinkage if the cloth is washed first.
+     */
+    public Length cuttableWidth() {
+        Length asBought = switch (spread.form()) {
+            case SINGLE_LAYER -> width.minus(unusableEdge.near()).minus(unusableEdge.far());
+            case FOLD_LENGTHWISE ->
+                new Length(width.micrometres() / 2).minus(Length.max(unusableEdge.near(), unusableEdge.far()));
+        };
+        return asBought.scaled(widthKept());
+    }
+
+    /** Returns the share of the bought width that is there when the cloth is cut. */
+    public double widthKept() {
+        return shrinkage.handled() == Shrinkage.Handling.PRE_WASH ? shrinkage.kept(Axis.CROSSWISE) : 1;
+    }
+
+    /** Returns the share of the bought length that is there when the cloth is cut. */
+    public double lengthKept() {
+        return shrinkage.handled() == Shrinkage.Handling.PRE_WASH ? shrinkage.kept(Axis.LENGTHWISE) : 1;
+    }
+}

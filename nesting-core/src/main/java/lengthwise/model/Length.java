@@ -1,0 +1,41 @@
+package lengthwise.model;
+
+/** A length on the grid. May be zero; may be negative where a difference is meant. */
+public record Length(long micrometres) implements Comparable<Length> {
+    public static final Length ZERO = new Length(0);
+
+    /** Returns the nearest grid length. */
+    public static Length ofMillimetres(double millimetres) {
+        return new Length(StrictMath.round(millimetres * 1000));
+    }
+
+    public double millimetres() {
+        return micrometres / 1000.0;
+    }
+
+    public Length plus(Length other) {
+        return new Length(micrometres + other.micrometres);
+    }
+
+    public Length minus(Length other) {
+        return new Length(micrometres - other.micrometres);
+    }
+
+    public Length times(long factor) {
+        return new Length(micrometres * factor);
+    }
+
+    /** Returns the nearest grid length to this one times a factor. */
+    public Length scaled(double factor) {
+        return new Length(StrictMath.round(micrometres * factor));
+    }
+
+    public static Length max(Length a, Length b) {
+        return a.micrometres >= b.micrometres ? a : b;
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return Long.compare(micrometres, other.micrometres);
+    }
+}

@@ -1,0 +1,20 @@
+package lengthwise.model;
+
+import java.util.List;
+
+/** The layout of one fabric: every placement lies within x from 0 to the length and y from 0 to the cuttable width. */
+public record Marker(MarkerOrder order, List<Placement> placements, Length length) {
+    public Marker {
+        placements = List.copyOf(placements);
+    }
+
+    /**
+     * Returns the marker efficiency, from 0 to 1: net area of the laid pieces / (marker length × cuttable width).
+     */
+    public double efficiency() {
+        double net = placements.stream()
+                .mapToDouble(placement -> placement.item().piece().outline().squareMillimetres())
+                .sum();
+        return net / (length.millimetres() * order.fabric().cuttableWidth().millimetres());
+    }
+}

@@ -1,0 +1,61 @@
+package lengthwise.model;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.QuarterTurn;
+
+/**
+ * A pattern piece in one size, in the frame of its fabric: laid at no turn, its grain runs along +x.
+ *
+ * @param name the maker's name for it, the same in every size
+ * @param outline the cut line, seam allowance included
+ * @param up where the up end points: none = +x; empty where the piece has no up end that is known
+ * @param foldEdge the straight edge of a half piece that lies on the fold
+ * @param matchPoint the point that must fall on the print's lattice
+ * @param strip a plain rectangle cut as a strip: a tie, a binding
+ */
+public record Piece(
+        String name,
+        Size size,
+        Outline outline,
+        Optional<QuarterTurn> up,
+        Turning turning,
+        Optional<Segment> foldEdge,
+        Optional<MatchPoint> matchPoint,
+        boolean strip,
+        PieceMarks marks) {
+    /** Which turns, from the frame of the fabric, the piece allows by itself; the fabric's direction restricts them. */
+    public enum Turning {
+        /** Grain parallel to the selvedge, either end first. */
+        ALONG_GRAIN,
+        /** Any quarter turn: a strip that may run lengthwise or crosswise. */
+        ANY_QUARTER
+    }
+
+    /** A point of the piece that must fall on a point of the print's lattice, within a tolerance. */
+    public record MatchPoint(Point at, Length tolerance) {}
+
+    /** Returns this piece carried over by a map of the plane that keeps the grain along x. */
+    public Piece mapped(UnaryOperator<Point> map) {
+        return new Piece(
+                name,
+                size,
+                outline.mapped(map),
+                up,
+                turning,
+                foldEdge.map(edge -> new Segment(map.apply(edge.from()), map.apply(edge.to()))),
+                matchPoint.map(match -> new MatchPoint(map.apply(match.at()), match.tolerance())),
+                strip,
+                marks.mapped(map));
+    }
+
+    /** Says whether the mirrored outline is this outline, moved or given a half turn: left and right are the same. */
+    public boolean isSymmetric() {
+        Outline mirrored = new Orientation(true, QuarterTurn.NONE).apply(outline);
+        return Congruence.byTranslation(outline, mirrored)
+                || Congruence.byTranslation(outline, new Orientation(false, QuarterTurn.HALF).apply(mirrored));
+    }
+}

@@ -1,0 +1,34 @@
+package lengthwise.rules;
+
+import java.util.List;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Point;
+
+/** Where a piece may lie: allowed orientations × allowed positions. Orientations keep their order in results. */
+public record PlacementDomain(List<Orientation> orientations, Positions positions) {
+    public PlacementDomain {
+        orientations = List.copyOf(orientations);
+        if (orientations.isEmpty()) {
+            throw new IllegalArgumentException("A placement domain needs at least one orientation.");
+        }
+    }
+
+    /** Allowed positions, within the strip. Points are in the frame of the piece, values in micrometres. */
+    public sealed interface Positions {
+        /** Anywhere in the strip. */
+        record Free() implements Positions {}
+
+        /**
+         * An anchor of the piece must lie on a lattice of the strip: {@code origin + (i·stepX + halfDrop·j·stepX/2,
+         * j·stepY)}, within {@code tolerance} along x and along y. A step of 0 leaves that axis free.
+         */
+        record Lattice(Point anchor, Point origin, long stepX, long stepY, boolean halfDrop, long tolerance)
+                implements Positions {}
+
+        /** The anchor must lie on the line y = {@code y}: an edge on the fold. */
+        record Line(Point anchor, long y) implements Positions {}
+
+        /** The whole piece must lie between x = {@code fromX} and x = {@code toX}. */
+        record Window(long fromX, long toX) implements Positions {}
+    }
+}

@@ -1,0 +1,14 @@
+package lengthwise.solver;
+
+import java.time.Duration;
+
+/**
+ * How far a search has come.
+ *
+ * @param iteration sweeps done by each worker
+ * @param lastImprovement the iteration at which the best length was found
+ * @param sinceImprovement time since then
+ * @param bestLength shortest legal length so far, in micrometres; {@link Long#MAX_VALUE} before there is one
+ */
+public record Progress(
+        long iteration, long lastImprovement, Duration elapsed, Duration sinceImprovement, long bestLength) {}

@@ -1,0 +1,24 @@
+package lengthwise.solver;
+
+import java.util.List;
+
+/** The answer of a search. */
+public sealed interface SearchResult {
+    /** The shortest layout found, and why the search ended. */
+    record Solved(Layout layout, Progress progress, StopReason reason) implements SearchResult {}
+
+    /** These demands (by index) cannot lie anywhere in the strip, whatever its length. */
+    record Unplaceable(List<Integer> demands) implements SearchResult {}
+
+    /** Why a search ended. */
+    enum StopReason {
+        /** Its budget was used up. */
+        BUDGET,
+        /** The layout is as short as the lower bound. */
+        PROVEN_SHORTEST,
+        /** Nothing better came for long enough that more was not expected. */
+        NO_GAIN,
+        /** It was interrupted. */
+        CANCELLED
+    }
+}

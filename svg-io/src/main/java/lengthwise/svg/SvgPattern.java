@@ -1,0 +1,22 @@
+package lengthwise.svg;
+
+import java.nio.file.Path;
+import lengthwise.drawing.DrawingException;
+import lengthwise.drawing.PatternDrawing;
+import lengthwise.drawing.ScaleStatement;
+
+/** Reads pattern pieces from an SVG file, plain or gzip-compressed. */
+public final class SvgPattern {
+    private SvgPattern() {}
+
+    /**
+     * Reads a file and recognises its pieces.
+     *
+     * @throws DrawingException if the file cannot be read as an SVG drawing, is hostile, or its scale box does not
+     *     measure what it should
+     */
+    @SuppressWarnings("unused")
+    public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
+        throw new DrawingException(file + ": no reader yet");
+    }
+}
