@@ -15,7 +15,7 @@ public final class SvgPattern {
      * @throws DrawingException if the file cannot be read as an SVG drawing, is hostile, or its scale box does not
      *     measure what it should
      */
-    @SuppressWarnings("unused")
+    @SuppressWarnings({"unused", "DoNotCallSuggester"})
     public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
         throw new DrawingException(file + ": no reader yet");
     }
