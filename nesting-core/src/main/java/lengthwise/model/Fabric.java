@@ -55,6 +55,16 @@ public record Fabric(
         return asBought.scaled(widthKept());
     }
 
+    /** Returns the repeat as it lies on the table: smaller if the cloth is washed first. */
+    public Optional<Repeat> repeatOnTable() {
+        return repeat.map(drawn -> new Repeat(
+                drawn.lengthwise().scaled(lengthKept()),
+                drawn.crosswise().scaled(widthKept()),
+                drawn.halfDrop(),
+                drawn.originX(),
+                drawn.originY()));
+    }
+
     /** Returns the share of the bought width that is there when the cloth is cut. */
     public double widthKept() {
         return shrinkage.handled() == Shrinkage.Handling.PRE_WASH ? shrinkage.kept(Axis.CROSSWISE) : 1;

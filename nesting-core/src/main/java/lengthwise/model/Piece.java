@@ -12,7 +12,9 @@ import lengthwise.geometry.QuarterTurn;
  *
  * @param name the maker's name for it, the same in every size
  * @param outline the cut line, seam allowance included
- * @param up where the up end points: none = +x; empty where the piece has no up end that is known
+ * @param up where the up end points: none = +x; empty where the piece may lie either way in the print (a strip that
+ *     ignores it, a piece for plain cloth). A piece that must know its up end and does not never gets here: the maker is
+ *     asked
  * @param foldEdge the straight edge of a half piece that lies on the fold
  * @param matchPoint the point that must fall on the print's lattice
  * @param strip a plain rectangle cut as a strip: a tie, a binding

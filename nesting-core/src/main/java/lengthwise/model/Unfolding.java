@@ -1,0 +1,118 @@
+package lengthwise.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Ring;
+
+/**
+ * Opens a half piece along its fold edge: the whole piece is the half and its reflection in the fold, joined to one
+ * outline that is symmetric to the micrometre.
+ *
+ * <p>The fold edge lies along x or along y, and all of the half lies on one side of it.
+ */
+public final class Unfolding {
+    private Unfolding() {}
+
+    /**
+     * Returns the whole piece, without a fold edge; a piece without one is returned as it is.
+     *
+     * @throws IllegalArgumentException if the fold edge is slanting, or the outline crosses the fold or meets it in
+     *     more than one stretch
+     */
+    public static Piece whole(Piece half) {
+        if (half.foldEdge().isEmpty()) {
+            return half;
+        }
+        UnaryOperator<Point> reflection = reflection(half, half.foldEdge().get());
+        return new Piece(
+                half.name(),
+                half.size(),
+                opened(half, reflection),
+                half.up(),
+                half.turning(),
+                Optional.empty(),
+                half.matchPoint(),
+                half.strip(),
+                opened(half.marks(), reflection));
+    }
+
+    private static UnaryOperator<Point> reflection(Piece half, Segment fold) {
+        if (fold.from().y() == fold.to().y()) {
+            long y = fold.from().y();
+            return point -> new Point(point.x(), 2 * y - point.y());
+        }
+        if (fold.from().x() == fold.to().x()) {
+            long x = fold.from().x();
+            return point -> new Point(2 * x - point.x(), point.y());
+        }
+        throw new IllegalArgumentException(
+                "The fold edge of %s runs neither along nor across its grain.".formatted(half.name()));
+    }
+
+    private static Outline opened(Piece half, UnaryOperator<Point> reflection) {
+        Ring shell = half.outline().shell();
+        List<Point> away = awayFromFold(half, shell, reflection);
+        List<Point> whole = new ArrayList<>(away);
+        for (int i = away.size() - 1; i >= 0; i--) {
+            Point mirrored = reflection.apply(away.get(i));
+            if (!mirrored.equals(away.get(i))) {
+                whole.add(mirrored);
+            }
+        }
+        List<Ring> holes = half.outline().holes().stream()
+                .flatMap(hole -> Stream.of(hole, hole.mapped(reflection)))
+                .toList();
+        return new Outline(Ring.of(whole), holes);
+    }
+
+    /** Returns the vertices from where the outline leaves the fold to where it comes back, both included. */
+    private static List<Point> awayFromFold(Piece half, Ring shell, UnaryOperator<Point> reflection) {
+        int n = shell.size();
+        int leaves = -1;
+        int count = 0;
+        for (int i = 0; i < n; i++) {
+            boolean on = onFold(shell.vertex(i), reflection);
+            if (on && !onFold(shell.vertex((i + 1) % n), reflection)) {
+                leaves = i;
+                count++;
+            }
+        }
+        if (count != 1) {
+            throw new IllegalArgumentException(
+                    "The outline of %s meets its fold in %d places; it must lie along the fold in one stretch."
+                            .formatted(half.name(), count));
+        }
+        List<Point> away = new ArrayList<>();
+        away.add(shell.vertex(leaves));
+        for (int i = 1; i < n; i++) {
+            Point vertex = shell.vertex((leaves + i) % n);
+            away.add(vertex);
+            if (onFold(vertex, reflection)) {
+                break;
+            }
+        }
+        return away;
+    }
+
+    private static boolean onFold(Point point, UnaryOperator<Point> reflection) {
+        return reflection.apply(point).equals(point);
+    }
+
+    private static PieceMarks opened(PieceMarks marks, UnaryOperator<Point> reflection) {
+        PieceMarks mirrored = marks.mapped(reflection);
+        return new PieceMarks(
+                marks.grainLine(),
+                joined(marks.notches(), mirrored.notches()),
+                joined(marks.drillHoles(), mirrored.drillHoles()),
+                joined(marks.innerLines(), mirrored.innerLines()));
+    }
+
+    private static <T> List<T> joined(List<T> marks, List<T> mirrored) {
+        return Stream.concat(marks.stream(), mirrored.stream()).distinct().toList();
+    }
+}
