@@ -1,0 +1,43 @@
+package lengthwise.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import lengthwise.geometry.Outline;
+import lengthwise.model.Item;
+import lengthwise.model.MarkerOrder;
+
+/** What all rules together make of an order. */
+public sealed interface Ruling {
+    /**
+     * The task for the search.
+     *
+     * @param items one for each demand of the task, in its order
+     * @param surplus what is cut that nobody ordered, a sentence each
+     */
+    record Task(List<Item> items, LayoutTask task, List<String> surplus) implements Ruling {}
+
+    /** Two rules contradict; the reason names them and the way out. */
+    record Refused(String reason) implements Ruling {}
+
+    /** Applies every rule to an order. */
+    static Ruling of(MarkerOrder order) {
+        try {
+            SpreadRule.Contours contours = SpreadRule.of(order);
+            List<Demand> demands = new ArrayList<>();
+            for (Item item : contours.items()) {
+                PlacementDomain domain =
+                        PositionRule.domain(item, order.fabric(), DirectionRule.orientations(item, order.fabric()));
+                demands.add(
+                        new Demand(item.piece().outline(), domain, order.gap().micrometres()));
+            }
+            List<Obstacle> flaws = order.fabric().flaws().stream()
+                    .map(flaw -> new Obstacle(Outline.of(flaw.ring())))
+                    .toList();
+            List<Bond> bonds = GarmentDirectionRule.bonds(contours.items(), order.fabric());
+            LayoutTask task = new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, flaws, bonds);
+            return new Task(contours.items(), task, contours.surplus());
+        } catch (RefusedException refused) {
+            return new Refused(String.valueOf(refused.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package lengthwise.testing;
+
+import java.util.List;
+import java.util.Optional;
+import lengthwise.geometry.Box;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Repeat;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Spread;
+
+/** A plain fabric, 150 cm wide with 2 cm unusable each side, that a test changes where it matters. */
+public final class TestFabric {
+    private Length width = Length.ofMillimetres(1500);
+    private Length edge = Length.ofMillimetres(20);
+    private Direction direction = Direction.EITHER_WAY;
+    private Spread.Form form = Spread.Form.SINGLE_LAYER;
+    private Length endAllowance = Length.ZERO;
+    private Shrinkage shrinkage = Shrinkage.NONE;
+    private Optional<Repeat> repeat = Optional.empty();
+    private Optional<Fabric.Price> price = Optional.empty();
+    private Length soldBy = new Length(1);
+    private List<Box> flaws = List.of();
+
+    private TestFabric() {}
+
+    public static TestFabric plain() {
+        return new TestFabric();
+    }
+
+    public TestFabric width(double millimetres, double edgeMillimetres) {
+        width = Length.ofMillimetres(millimetres);
+        edge = Length.ofMillimetres(edgeMillimetres);
+        return this;
+    }
+
+    public TestFabric direction(Direction value) {
+        direction = value;
+        return this;
+    }
+
+    public TestFabric folded() {
+        form = Spread.Form.FOLD_LENGTHWISE;
+        return this;
+    }
+
+    public TestFabric endAllowance(double millimetres) {
+        endAllowance = Length.ofMillimetres(millimetres);
+        return this;
+    }
+
+    public TestFabric shrinkage(double lengthwise, double crosswise, Shrinkage.Handling handled) {
+        shrinkage = new Shrinkage(lengthwise, crosswise, handled);
+        return this;
+    }
+
+    public TestFabric repeat(double lengthwiseMillimetres, double crosswiseMillimetres) {
+        repeat = Optional.of(new Repeat(
+                Length.ofMillimetres(lengthwiseMillimetres),
+                Length.ofMillimetres(crosswiseMillimetres),
+                false,
+                Length.ZERO,
+                Length.ZERO));
+        return this;
+    }
+
+    public TestFabric price(double amount, Length per) {
+        price = Optional.of(new Fabric.Price(amount, per));
+        return this;
+    }
+
+    public TestFabric soldBy(Length step) {
+        soldBy = step;
+        return this;
+    }
+
+    public TestFabric flaws(Box... boxes) {
+        flaws = List.of(boxes);
+        return this;
+    }
+
+    public Fabric fabric() {
+        return new Fabric(
+                "test-cloth",
+                "shell",
+                width,
+                Fabric.UnusableEdge.eachSide(edge),
+                direction,
+                Optional.empty(),
+                repeat,
+                shrinkage,
+                new Spread(form, endAllowance),
+                price,
+                soldBy,
+                flaws);
+    }
+}
