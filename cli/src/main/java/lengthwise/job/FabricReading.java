@@ -1,0 +1,205 @@
+package lengthwise.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lengthwise.job.JobFabric.Flaw;
+import lengthwise.job.JobFabric.PrintRepeat;
+import lengthwise.job.JobFabric.RightSide;
+import lengthwise.model.Axis;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric.Price;
+import lengthwise.model.Fabric.UnusableEdge;
+import lengthwise.model.Length;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Spread;
+
+/** Reads one fabric of the job file. */
+final class FabricReading {
+    /** No cloth is wider, and no shop's step longer: a larger number has the wrong unit. */
+    private static final Length WIDEST = Length.ofMillimetres(10_000);
+
+    /** Ways of spreading that the trade has and this version does not lay out yet. */
+    private static final Set<String> LATER_SPREADS =
+            Set.of("fold-crosswise", "selvedges-to-middle", "tube", "plies-face-up", "plies-face-to-face");
+
+    private static final Pattern PRICE = Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,6})?) per (.+)");
+    private static final Pattern FILE_NAME =
+            Pattern.compile("[^/\\\\:*?\"<>|.\\p{Cntrl}][^/\\\\:*?\"<>|\\p{Cntrl}]{0,59}");
+
+    private final Measuring measuring;
+
+    FabricReading(Measuring measuring) {
+        this.measuring = measuring;
+    }
+
+    JobFabric read(Entry entry) throws JobException {
+        if (!FILE_NAME.matcher(entry.name()).matches() || entry.name().endsWith(".")) {
+            throw entry.keyError("the name of a fabric names its marker's file, so it has at most 60 letters, "
+                    + "none of / \\ : * ? \" < > | and no point at its ends");
+        }
+        Fields fabric = entry.fields(
+                "a block that begins with width: 150 cm",
+                "for",
+                "width",
+                "unusable-edge",
+                "direction",
+                "most-stretch",
+                "right-side",
+                "repeat",
+                "shrinkage",
+                "spread",
+                "price",
+                "sold-by",
+                "flaws");
+        String role = fabric.read("for", e -> e.text("what the fabric is for, such as shell or lining"))
+                .orElse(entry.name());
+        Length width = measuring.positive(fabric.need("width", "150 cm"), WIDEST);
+        Optional<UnusableEdge> edge = fabric.read("unusable-edge", this::unusableEdge);
+        Optional<Fields> spread = fabric.read(
+                "spread",
+                e -> e.fields("{form: single-layer, end-allowance: {each-end: 2 cm}}", "form", "end-allowance"));
+        Optional<Spread.Form> form = within(spread, "form", e -> e.word(Spread.Form.class, LATER_SPREADS));
+        Optional<Length> ends = within(spread, "end-allowance", this::endAllowance);
+        if (edge.isPresent()) {
+            refuseEdgesThatMeet(width, edge.get(), form, fabric.need("unusable-edge", ""));
+        }
+        return new JobFabric(
+                entry.name(),
+                role,
+                width,
+                edge,
+                fabric.read("direction", e -> e.word(Direction.class, Set.of())),
+                fabric.read("most-stretch", e -> e.word(Axis.class, Set.of())),
+                fabric.read("right-side", e -> e.word(RightSide.class, Set.of())),
+                fabric.read("repeat", this::repeat),
+                fabric.read("shrinkage", FabricReading::shrinkage),
+                form,
+                ends,
+                fabric.read("price", this::price),
+                fabric.read("sold-by", e -> measuring.positive(e, WIDEST)),
+                fabric.read("flaws", e -> flaws(e, width)).orElse(List.of()));
+    }
+
+    private static <T> Optional<T> within(Optional<Fields> part, String key, Entry.Reading<T> reading)
+            throws JobException {
+        return part.isPresent() ? part.get().read(key, reading) : Optional.empty();
+    }
+
+    private UnusableEdge unusableEdge(Entry entry) throws JobException {
+        Fields edge = entry.fields("{each-side: 2 cm}, or {near: 1 cm, far: 3 cm}", "each-side", "near", "far");
+        Optional<Length> eachSide = edge.read("each-side", measuring::notNegative);
+        Optional<Length> near = edge.read("near", measuring::notNegative);
+        Optional<Length> far = edge.read("far", measuring::notNegative);
+        if (eachSide.isPresent() ? near.isPresent() || far.isPresent() : near.isEmpty() || far.isEmpty()) {
+            throw entry.error(
+                    "write either each-side, or both near and far (near is the selvedge at the top of the marker)");
+        }
+        return eachSide.map(UnusableEdge::eachSide)
+                .orElseGet(() -> new UnusableEdge(near.orElseThrow(), far.orElseThrow()));
+    }
+
+    private static void refuseEdgesThatMeet(Length width, UnusableEdge edge, Optional<Spread.Form> form, Entry entry)
+            throws JobException {
+        boolean folded = form.equals(Optional.of(Spread.Form.FOLD_LENGTHWISE));
+        Length lost = folded
+                ? Length.max(edge.near(), edge.far()).times(2)
+                : edge.near().plus(edge.far());
+        if (lost.compareTo(width) >= 0) {
+            throw entry.error("the unusable edges take %s%s and the fabric is %s wide: nothing is left to cut from"
+                    .formatted(
+                            LengthText.print(lost, LengthUnit.CM),
+                            folded ? " when folded" : "",
+                            LengthText.print(width, LengthUnit.CM)));
+        }
+    }
+
+    private PrintRepeat repeat(Entry entry) throws JobException {
+        Fields repeat =
+                entry.fields("{lengthwise: 32 cm, crosswise: 16 cm}", "lengthwise", "crosswise", "half-drop", "origin");
+        Optional<Length> lengthwise = repeat.read("lengthwise", e -> measuring.positive(e, WIDEST));
+        Optional<Length> crosswise = repeat.read("crosswise", e -> measuring.positive(e, WIDEST));
+        if (lengthwise.isEmpty() && crosswise.isEmpty()) {
+            throw entry.error(
+                    "a repeat needs lengthwise, crosswise or both; write {lengthwise: 32 cm, crosswise: 16 cm}");
+        }
+        boolean halfDrop =
+                repeat.read("half-drop", e -> e.word(Answer.class, Set.of())).equals(Optional.of(Answer.YES));
+        if (halfDrop && (lengthwise.isEmpty() || crosswise.isEmpty())) {
+            throw entry.error("a half-drop repeat needs both lengthwise and crosswise");
+        }
+        Optional<Fields> origin = repeat.read(
+                "origin", e -> e.fields("{from-start: 5 cm, from-selvedge: 3 cm}", "from-start", "from-selvedge"));
+        return new PrintRepeat(
+                lengthwise.orElse(Length.ZERO),
+                crosswise.orElse(Length.ZERO),
+                halfDrop,
+                within(origin, "from-start", measuring::notNegative).orElse(Length.ZERO),
+                within(origin, "from-selvedge", measuring::notNegative).orElse(Length.ZERO));
+    }
+
+    private enum Answer {
+        YES,
+        NO
+    }
+
+    private static Shrinkage shrinkage(Entry entry) throws JobException {
+        Fields shrinkage = entry.fields(
+                "{lengthwise: 3 %, crosswise: 2 %, handled: pre-wash}", "lengthwise", "crosswise", "handled");
+        double lengthwise = shrinkage.read("lengthwise", Measuring::share).orElse(0.0);
+        double crosswise = shrinkage.read("crosswise", Measuring::share).orElse(0.0);
+        Shrinkage.Handling handled = shrinkage
+                .need("handled", "pre-wash (or add-to-pieces, in-pattern)")
+                .word(Shrinkage.Handling.class, Set.of());
+        return new Shrinkage(lengthwise, crosswise, handled);
+    }
+
+    private Length endAllowance(Entry entry) throws JobException {
+        Fields ends = entry.fields("{each-end: 2 cm}", "each-end");
+        return measuring.notNegative(ends.need("each-end", "2 cm"), WIDEST);
+    }
+
+    private Price price(Entry entry) throws JobException {
+        String example = "a price such as 14.50 per m, without a currency";
+        String text = entry.text(example);
+        Matcher price = PRICE.matcher(text);
+        if (!price.matches()) {
+            throw entry.error("found " + Quote.of(text) + "; write " + example);
+        }
+        String per = price.group(2);
+        Length length;
+        try {
+            length = LengthText.parse(Character.isLetter(per.charAt(0)) ? "1 " + per : per);
+        } catch (JobException e) {
+            throw entry.error("found %s; the price is per a length: m, yd, 10 cm".formatted(Quote.of(text)));
+        }
+        if (length.micrometres() <= 0) {
+            throw entry.error("found %s; the price is per a length above 0".formatted(Quote.of(text)));
+        }
+        return new Price(new BigDecimal(price.group(1)).doubleValue(), length);
+    }
+
+    private List<Flaw> flaws(Entry entry, Length width) throws JobException {
+        String example = "{from-start: 40 cm, length: 3 cm, from-selvedge: 20 cm, width: 2 cm}";
+        List<Flaw> flaws = new ArrayList<>();
+        for (Entry item : entry.items("- " + example)) {
+            Fields flaw = item.fields(example, "from-start", "length", "from-selvedge", "width");
+            Flaw read = new Flaw(
+                    measuring.notNegative(flaw.need("from-start", "40 cm")),
+                    measuring.positive(flaw.need("length", "3 cm")),
+                    measuring.notNegative(flaw.need("from-selvedge", "20 cm")),
+                    measuring.positive(flaw.need("width", "2 cm")));
+            Length reach = read.fromSelvedge().plus(read.width());
+            if (reach.compareTo(width) > 0) {
+                throw item.error("the flaw reaches %s from the selvedge and the fabric is %s wide"
+                        .formatted(LengthText.print(reach, LengthUnit.CM), LengthText.print(width, LengthUnit.CM)));
+            }
+            flaws.add(read);
+        }
+        return flaws;
+    }
+}

@@ -1,0 +1,37 @@
+package lengthwise.job;
+
+import java.util.List;
+import java.util.Optional;
+import lengthwise.model.Length;
+
+/**
+ * What a maker asks for: her drawings, her fabrics, how the pieces are cut, and how many garments of which size.
+ *
+ * @param title the job's name; without one, the file's
+ * @param units what a bare number is measured in, where the file says so
+ * @param pieces what is said about single pieces; a piece of the drawings that is not listed is cut as its lettering says
+ * @param gap the least distance between any two pieces, where said
+ */
+public record Job(
+        String title,
+        Optional<LengthUnit> units,
+        List<JobDrawing> drawings,
+        List<JobFabric> fabrics,
+        List<JobPiece> pieces,
+        Optional<Length> gap,
+        List<OrderLine> order) {
+    /** The version of the job file that this Lengthwise reads and writes. */
+    public static final int VERSION = 1;
+
+    public Job {
+        drawings = List.copyOf(drawings);
+        fabrics = List.copyOf(fabrics);
+        pieces = List.copyOf(pieces);
+        order = List.copyOf(order);
+    }
+
+    /** Returns what is said about a piece. */
+    public Optional<JobPiece> piece(String name) {
+        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+    }
+}

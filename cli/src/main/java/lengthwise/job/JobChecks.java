@@ -1,0 +1,103 @@
+package lengthwise.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import lengthwise.job.JobStrip.StripLength;
+import lengthwise.model.Length;
+
+/** Looks at how the parts of a job go together. */
+final class JobChecks {
+    private final Job job;
+    private final Places places;
+    private final List<String> warnings = new ArrayList<>();
+
+    JobChecks(Job job, Places places) throws JobException {
+        this.job = job;
+        this.places = places;
+        refuseSizesThatAreNotDrawn();
+        for (JobPiece piece : job.pieces()) {
+            refuseMissingMeasures(piece);
+            warnOfMatchPointWithoutRepeat(piece);
+        }
+        warnOfFabricsNotCutFrom();
+    }
+
+    List<String> warnings() {
+        return warnings;
+    }
+
+    /** Where every drawing says its size, no drawing has to be read to know which sizes there are. */
+    private void refuseSizesThatAreNotDrawn() throws JobException {
+        if (job.drawings().isEmpty()
+                || job.drawings().stream().anyMatch(drawing -> drawing.size().isEmpty())) {
+            return;
+        }
+        TreeSet<String> drawn = new TreeSet<>();
+        job.drawings().forEach(drawing -> drawn.add(drawing.size().orElseThrow()));
+        for (int i = 0; i < job.order().size(); i++) {
+            String size = job.order().get(i).size().name();
+            if (!drawn.contains(size)) {
+                throw places.complaint(
+                        "order[" + (i + 1) + "].size",
+                        "found %s; the sizes drawn are %s%s"
+                                .formatted(
+                                        size.isEmpty() ? "no size" : size,
+                                        String.join(", ", drawn),
+                                        Entry.meant(size, drawn)));
+            }
+        }
+    }
+
+    private void refuseMissingMeasures(JobPiece piece) throws JobException {
+        if (piece.strip().isEmpty() || !(piece.strip().get().length() instanceof StripLength.OfMeasure of)) {
+            return;
+        }
+        for (int i = 0; i < job.order().size(); i++) {
+            OrderLine line = job.order().get(i);
+            Optional<Length> length = piece.strip().get().lengthFor(line);
+            if (length.isEmpty()) {
+                throw places.complaint(
+                        "order[" + (i + 1) + "]",
+                        "the strip %s is cut by the measure %s, which this line does not give; add %s: 70 cm"
+                                .formatted(piece.name(), of.measure(), of.measure()));
+            }
+            if (length.get().micrometres() <= 0) {
+                throw places.complaint(
+                        "pieces." + piece.name() + ".strip.length",
+                        "for order[%d] the strip comes to %s; it must be more than 0"
+                                .formatted(i + 1, LengthText.print(length.get(), LengthUnit.CM)));
+            }
+        }
+    }
+
+    private void warnOfMatchPointWithoutRepeat(JobPiece piece) {
+        boolean repeats = job.fabrics().stream()
+                .filter(fabric -> piece.cut().isEmpty()
+                        || piece.cut().stream().anyMatch(cut -> cut.role().equals(fabric.role())))
+                .anyMatch(fabric -> fabric.repeat().isPresent());
+        if (piece.matchPoint().isPresent() && !repeats) {
+            warn(
+                    "pieces." + piece.name() + ".match-point",
+                    "none of the fabrics it is cut from has a repeat, so the match point changes nothing");
+        }
+    }
+
+    private void warnOfFabricsNotCutFrom() {
+        for (JobFabric fabric : job.fabrics()) {
+            boolean cutFrom = job.pieces().stream()
+                    .flatMap(piece -> piece.cut().stream())
+                    .anyMatch(cut -> cut.role().equals(fabric.role()));
+            if (!cutFrom && job.pieces().stream().anyMatch(piece -> !piece.cut().isEmpty())) {
+                warn(
+                        "fabrics." + fabric.name(),
+                        "no piece listed under pieces is cut from it (it is for %s)".formatted(fabric.role()));
+            }
+        }
+    }
+
+    private void warn(String key, String what) {
+        warnings.add(places.complaint(key, what).getMessage());
+    }
+}

@@ -1,0 +1,59 @@
+package lengthwise.job;
+
+import java.util.List;
+import java.util.Optional;
+import lengthwise.model.Axis;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric.Price;
+import lengthwise.model.Fabric.UnusableEdge;
+import lengthwise.model.Length;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Spread;
+
+/**
+ * A fabric of the job, as the shop sells it.
+ *
+ * @param name the maker's name for it; names the marker's file
+ * @param role what it is for: shell, lining …; where the file does not say, its name
+ * @param width from selvedge to selvedge
+ */
+public record JobFabric(
+        String name,
+        String role,
+        Length width,
+        Optional<UnusableEdge> unusableEdge,
+        Optional<Direction> direction,
+        Optional<Axis> mostStretch,
+        Optional<RightSide> rightSide,
+        Optional<PrintRepeat> repeat,
+        Optional<Shrinkage> shrinkage,
+        Optional<Spread.Form> spreadForm,
+        Optional<Length> endAllowance,
+        Optional<Price> price,
+        Optional<Length> soldBy,
+        List<Flaw> flaws) {
+    public JobFabric {
+        flaws = List.copyOf(flaws);
+    }
+
+    /** Which way the right side of the cloth looks in the finished garment. */
+    public enum RightSide {
+        /** Away from the body, as a shell does. */
+        OUTSIDE,
+        /** To the body, as a lining does that is worn wrong side to wrong side: its pieces are mirrored. */
+        BODY
+    }
+
+    /**
+     * The repeat of a print on the cloth as bought; a distance of zero: it does not repeat that way.
+     *
+     * @param halfDrop every next column across is moved by half the lengthwise repeat
+     * @param fromStart a point of the print that comes again: its distance from the cut end of the cloth
+     * @param fromSelvedge its distance from the near selvedge, the one drawn at the top of the marker
+     */
+    public record PrintRepeat(
+            Length lengthwise, Length crosswise, boolean halfDrop, Length fromStart, Length fromSelvedge) {}
+
+    /** A rectangle of bad cloth, as bought: distances from the cut end and from the near selvedge. */
+    public record Flaw(Length fromStart, Length length, Length fromSelvedge, Length width) {}
+}

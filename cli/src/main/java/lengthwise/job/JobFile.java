@@ -1,0 +1,43 @@
+package lengthwise.job;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/** A job as read from a file, which still knows where each key stands. */
+public final class JobFile {
+    private final Path path;
+    private final Job job;
+    private final List<String> warnings;
+    private final Places places;
+
+    JobFile(Path path, Job job, List<String> warnings, Places places) {
+        this.path = path;
+        this.job = job;
+        this.warnings = List.copyOf(warnings);
+        this.places = places;
+    }
+
+    public Job job() {
+        return job;
+    }
+
+    /** Returns what looks odd and does not stop the job: sentences with their place. */
+    public List<String> warnings() {
+        return warnings;
+    }
+
+    /** Returns where a drawing of the job lies. */
+    public Path path(JobDrawing drawing) {
+        return path.resolveSibling(drawing.file());
+    }
+
+    /**
+     * Returns a complaint about a key, for what only shows when the drawings are read.
+     *
+     * @param key the whole way to it: {@code pieces.cup}, {@code order[2].size}; items count from 1. Where the file
+     *     does not have it, the nearest key above it gives the place
+     */
+    public JobException error(String key, String what) {
+        return places.complaint(key, what);
+    }
+}

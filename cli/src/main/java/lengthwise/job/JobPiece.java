@@ -1,0 +1,52 @@
+package lengthwise.job;
+
+import java.util.List;
+import java.util.Optional;
+import lengthwise.model.Hand;
+import lengthwise.model.Length;
+
+/**
+ * What is said about one piece.
+ *
+ * @param cut how often it is cut from which fabric; empty where nothing is said
+ * @param drawn the side of the body, as worn, that the piece as drawn belongs to; {@link Hand#LEFT} or {@link Hand#RIGHT}
+ * @param gap its own least distance to other pieces; between two pieces the larger gap counts
+ * @param strip present where the piece is not drawn but is a plain strip
+ */
+public record JobPiece(
+        String name,
+        List<CutRequest> cut,
+        Optional<Up> up,
+        Optional<ArrowMeaning> arrowMeans,
+        Optional<Hand> drawn,
+        Optional<MatchPoint> matchPoint,
+        Optional<Length> gap,
+        Optional<JobStrip> strip) {
+    public JobPiece {
+        cut = List.copyOf(cut);
+    }
+
+    /** Where the up end of a piece is. */
+    public enum Up {
+        /** At the top of the page, as it is drawn. */
+        AS_DRAWN,
+        /** Where the one head of its arrow points. */
+        ARROW,
+        /** Nowhere: on any fabric the piece may lie either way round. */
+        NONE
+    }
+
+    /**
+     * A mark of the piece that must fall on the print's repeat.
+     *
+     * @param number counts the marks of its kind on the piece from 1, in the order of the drawing
+     * @param tolerance how far off it may be, where said
+     */
+    public record MatchPoint(Mark mark, int number, Optional<Length> tolerance) {}
+
+    /** The marks that a match point may sit on. */
+    public enum Mark {
+        DRILL_HOLE,
+        NOTCH
+    }
+}

@@ -1,0 +1,275 @@
+package lengthwise.job;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import lengthwise.drawing.ScaleStatement;
+import lengthwise.job.JobStrip.StripLength;
+import lengthwise.job.OrderLine.Measure;
+import lengthwise.model.Length;
+import lengthwise.model.Size;
+
+/**
+ * Reads job files.
+ *
+ * <p>Every complaint is one line: {@code file:line:column: key …: what was found; what is allowed; did you mean …?}
+ * The first one found is reported.
+ */
+public final class JobReader {
+    /** More garments than this are no small batch but a slip of the finger. */
+    private static final int MOST_GARMENTS = 10_000;
+
+    private static final Length LONGEST_MEASURE = Length.ofMillimetres(100_000);
+    private static final Length LARGEST_BOX = Length.ofMillimetres(10_000);
+
+    private final Entry root;
+    private final Measuring measuring;
+    private final Fields keys;
+
+    private JobReader(Entry root) throws JobException {
+        this.root = root;
+        refuseOtherVersions();
+        this.keys = root.fields(
+                "version: 1, then job, drawings, fabrics, pieces and order",
+                "version",
+                "job",
+                "units",
+                "drawings",
+                "fabrics",
+                "pieces",
+                "gap",
+                "order");
+        this.measuring = new Measuring(keys.read("units", e -> e.word(LengthUnit.class, Set.of())));
+    }
+
+    /**
+     * Reads a job file.
+     *
+     * @throws JobException if it cannot be read or says something that no job may say
+     */
+    public static JobFile read(Path file) throws JobException {
+        return read(file, YamlText.of(file));
+    }
+
+    /** Reads the text of a job file; the path names it in complaints and gives the folder of its drawings. */
+    public static JobFile read(Path file, String text) throws JobException {
+        return read(file, new YamlText(file.toString(), text));
+    }
+
+    private static JobFile read(Path file, YamlText text) throws JobException {
+        Entry root = text.root();
+        Job job = new JobReader(root).job(titleFrom(file));
+        Places places = new Places(root);
+        return new JobFile(file, job, new JobChecks(job, places).warnings(), places);
+    }
+
+    private static String titleFrom(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.replaceFirst("\\.[^.]+$", "");
+    }
+
+    /** The version comes first: the keys of another version would only be misunderstood. */
+    private void refuseOtherVersions() throws JobException {
+        Map<String, Entry> entries = root.named("version: 1, then job, drawings, fabrics, pieces and order");
+        Entry version = entries.get("version");
+        if (version == null) {
+            throw root.error("the key version is missing; write version: 1 as the first line"
+                    + Spelling.nearest("version", entries.keySet())
+                            .map(name -> "; is " + name + " meant for it?")
+                            .orElse(""));
+        }
+        String text = version.text("1");
+        if (!text.equals(Integer.toString(Job.VERSION))) {
+            throw version.error(
+                    "this file says version %s and this Lengthwise reads version %d; use the Lengthwise that wrote it, or write version: %d and check every key"
+                            .formatted(Quote.of(text), Job.VERSION, Job.VERSION));
+        }
+    }
+
+    private Job job(String defaultTitle) throws JobException {
+        List<JobFabric> fabrics = fabrics(keys.need("fabrics", "and under it each fabric by its name, with its width"));
+        List<String> roles = fabrics.stream().map(JobFabric::role).toList();
+        PieceReading pieceReading = new PieceReading(measuring, roles);
+        List<JobPiece> pieces = new ArrayList<>();
+        if (keys.get("pieces").isPresent()) {
+            for (Entry piece : keys.get("pieces")
+                    .get()
+                    .named("cup: {cut: {shell: 1 pair}}")
+                    .values()) {
+                pieces.add(pieceReading.read(piece));
+            }
+        }
+        List<JobDrawing> drawings = keys.read("drawings", this::drawings).orElse(List.of());
+        if (drawings.isEmpty()
+                && pieces.stream().allMatch(piece -> piece.strip().isEmpty())) {
+            throw root.keyError("there is nothing to cut: no drawing and no strip; write drawings: [pattern.svg]");
+        }
+        return new Job(
+                keys.read("job", e -> e.text("a title")).orElse(defaultTitle),
+                measuring.units(),
+                drawings,
+                fabrics,
+                pieces,
+                keys.read("gap", pieceReading::gap),
+                order(keys.need("order", "[{size: M, make: 1}]"), pieces));
+    }
+
+    private List<JobDrawing> drawings(Entry entry) throws JobException {
+        List<JobDrawing> drawings = new ArrayList<>();
+        Set<String> files = new TreeSet<>();
+        for (Entry item : entry.items("- pattern.svg, or - {file: pattern.svg, seam-allowance: included}")) {
+            JobDrawing drawing = drawing(item);
+            if (!files.add(drawing.file())) {
+                throw item.error(drawing.file() + " is listed a second time; its pieces would be cut twice");
+            }
+            drawings.add(drawing);
+        }
+        return drawings;
+    }
+
+    private JobDrawing drawing(Entry entry) throws JobException {
+        if (entry.isText()) {
+            return new JobDrawing(
+                    file(entry), ScaleStatement.NONE, Optional.empty(), Optional.empty(), Optional.empty());
+        }
+        Fields drawing = entry.fields(
+                "pattern.svg, or {file: pattern.svg, seam-allowance: included}",
+                "file",
+                "drawing-unit",
+                "scale-box",
+                "size",
+                "seam-allowance",
+                "arrow-means");
+        Optional<Double> unit = drawing.read("drawing-unit", measuring::millimetresPerUnit);
+        ScaleStatement scale = new ScaleStatement(
+                unit.map(OptionalDouble::of).orElse(OptionalDouble.empty()), drawing.read("scale-box", this::scaleBox));
+        return new JobDrawing(
+                file(drawing.need("file", "pattern.svg")),
+                scale,
+                drawing.read("size", e -> e.text("the size that the file is drawn in, such as M")),
+                drawing.read("seam-allowance", this::seamAllowance),
+                drawing.read("arrow-means", e -> e.word(ArrowMeaning.class, Set.of())));
+    }
+
+    private static String file(Entry entry) throws JobException {
+        String file = entry.text("the path of a drawing, seen from the folder of the job file");
+        if (file.matches("(?i)[a-z]{2,}://.*")) {
+            throw entry.error("found " + Quote.of(file)
+                    + "; nothing is fetched from the network, save the drawing beside the job file");
+        }
+        if (Quote.breaksLine(file)) {
+            throw entry.error("found " + Quote.of(file) + "; a path is one line");
+        }
+        try {
+            return Path.of(file).toString().isEmpty() ? "" : file;
+        } catch (InvalidPathException e) {
+            throw entry.error("found " + Quote.of(file) + ", which is no path on this computer");
+        }
+    }
+
+    private ScaleStatement.ScaleBox scaleBox(Entry entry) throws JobException {
+        Fields box = entry.fields("{id: box, measures: 10 cm}", "id", "measures");
+        return new ScaleStatement.ScaleBox(
+                box.need("id", "box").text("the id or label of the square in the drawing"),
+                measuring.positive(box.need("measures", "10 cm"), LARGEST_BOX));
+    }
+
+    private SeamAllowance seamAllowance(Entry entry) throws JobException {
+        String text = entry.text("included, or the length to add, such as 6 mm");
+        if (text.equals("included")) {
+            return SeamAllowance.INCLUDED;
+        }
+        if (Character.isLetter(text.charAt(0))) {
+            throw entry.error("found %s; write included, or the length to add, such as 6 mm%s"
+                    .formatted(Quote.of(text), Entry.meant(text, List.of("included"))));
+        }
+        Length toAdd = measuring.notNegative(entry, Length.ofMillimetres(1_000));
+        if (toAdd.micrometres() == 0) {
+            throw entry.error("found %s; where nothing is to be added write included".formatted(Quote.of(text)));
+        }
+        return new SeamAllowance(toAdd);
+    }
+
+    private List<JobFabric> fabrics(Entry entry) throws JobException {
+        FabricReading reading = new FabricReading(measuring);
+        Map<String, JobFabric> byRole = new LinkedHashMap<>();
+        Map<String, String> byFileName = new LinkedHashMap<>();
+        for (Entry item : entry.named("reef-print: {width: 150 cm}").values()) {
+            JobFabric fabric = reading.read(item);
+            JobFabric same = byRole.putIfAbsent(fabric.role(), fabric);
+            if (same != null) {
+                throw item.keyError("%s and %s are both for %s; give each fabric a role of its own (for:)"
+                        .formatted(same.name(), fabric.name(), fabric.role()));
+            }
+            String alike = byFileName.putIfAbsent(fabric.name().toLowerCase(Locale.ROOT), fabric.name());
+            if (alike != null) {
+                throw item.keyError("%s and %s differ in capitals only and would share a file; give one another name"
+                        .formatted(alike, fabric.name()));
+            }
+        }
+        if (byRole.isEmpty()) {
+            throw entry.error("found no fabric; write reef-print: {width: 150 cm}");
+        }
+        return List.copyOf(byRole.values());
+    }
+
+    private List<OrderLine> order(Entry entry, List<JobPiece> pieces) throws JobException {
+        List<OrderLine> order = new ArrayList<>();
+        int garments = 0;
+        for (Entry item : entry.items("- {size: M, make: 1}")) {
+            OrderLine line = orderLine(item, pieces);
+            garments += line.make();
+            if (garments > MOST_GARMENTS) {
+                throw item.error(
+                        "the order comes to %d garments; a job takes at most %d".formatted(garments, MOST_GARMENTS));
+            }
+            order.add(line);
+        }
+        if (order.isEmpty()) {
+            throw entry.error("the order is empty; write - {size: M, make: 1}");
+        }
+        return order;
+    }
+
+    private OrderLine orderLine(Entry entry, List<JobPiece> pieces) throws JobException {
+        Map<String, Entry> entries = new LinkedHashMap<>(entry.named("{size: M, make: 1}"));
+        Entry make = entries.remove("make");
+        Entry size = entries.remove("size");
+        if (make == null) {
+            throw entry.error("the key make is missing; write make: 1"
+                    + Spelling.nearest("make", entries.keySet())
+                            .map(name -> "; is " + name + " meant for it?")
+                            .orElse(""));
+        }
+        List<Measure> measures = new ArrayList<>();
+        List<String> wanted = pieces.stream()
+                .flatMap(piece -> piece.strip().stream())
+                .flatMap(strip ->
+                        strip.length() instanceof StripLength.OfMeasure of ? Stream.of(of.measure()) : Stream.empty())
+                .distinct()
+                .toList();
+        for (Entry measure : entries.values()) {
+            if (!wanted.contains(measure.name())) {
+                List<String> allowed = new ArrayList<>(List.of("size", "make"));
+                allowed.addAll(wanted);
+                throw measure.keyError(
+                        "there is no such key here, and no strip is cut by a measure of this name; allowed: "
+                                + String.join(", ", allowed) + Entry.meant(measure.name(), allowed));
+            }
+            measures.add(new Measure(measure.name(), measuring.positive(measure, LONGEST_MEASURE)));
+        }
+        return new OrderLine(
+                size == null ? Size.ONE : new Size(size.text("a size, such as M")),
+                Measuring.count(make, MOST_GARMENTS, "how many garments, such as 3"),
+                measures);
+    }
+}

@@ -1,0 +1,166 @@
+package lengthwise.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lengthwise.job.JobPiece.Mark;
+import lengthwise.job.JobPiece.MatchPoint;
+import lengthwise.job.JobPiece.Up;
+import lengthwise.job.JobStrip.PrintUse;
+import lengthwise.job.JobStrip.Runs;
+import lengthwise.job.JobStrip.StripLength;
+import lengthwise.model.Cut;
+import lengthwise.model.Hand;
+import lengthwise.model.Length;
+
+/** Reads what the job file says about one piece. */
+final class PieceReading {
+    private static final Length LONGEST_STRIP = Length.ofMillimetres(100_000);
+    private static final Length WIDEST_GAP = Length.ofMillimetres(1_000);
+    private static final int MOST_CUT = 1_000;
+    private static final Pattern CUT = Pattern.compile("([0-9]{1,9})(?: (pairs?|alike|on fold|on the fold))?");
+    private static final Pattern MARK = Pattern.compile("([a-z-]+) ([0-9]{1,4})");
+
+    private final Measuring measuring;
+    private final List<String> roles;
+
+    PieceReading(Measuring measuring, List<String> roles) {
+        this.measuring = measuring;
+        this.roles = roles;
+    }
+
+    JobPiece read(Entry entry) throws JobException {
+        Fields piece = entry.fields(
+                "a block such as {cut: {shell: 1 pair}, up: as-drawn}",
+                "cut",
+                "up",
+                "arrow-means",
+                "drawn",
+                "match-point",
+                "gap",
+                "strip",
+                "runs",
+                "print");
+        Optional<JobStrip> strip = piece.read("strip", e -> strip(e, piece));
+        if (strip.isPresent()) {
+            piece.need("cut", "{" + roles.get(0) + ": 1}");
+            for (String key : List.of("up", "arrow-means", "drawn", "match-point")) {
+                refuse(piece, key, "a strip has no drawing; leave this out (print: and runs: say how a strip lies)");
+            }
+        } else {
+            refuse(
+                    piece,
+                    "runs",
+                    "only a strip runs; a drawn piece lies by its grain line (add strip:, or leave this out)");
+            refuse(
+                    piece,
+                    "print",
+                    "only a strip ignores the print; for a drawn piece without an up end write up: none");
+        }
+        return new JobPiece(
+                entry.name(),
+                piece.read("cut", this::cut).orElse(List.of()),
+                piece.read("up", e -> e.word(Up.class, Set.of())),
+                piece.read("arrow-means", e -> e.word(ArrowMeaning.class, Set.of())),
+                piece.read("drawn", e -> e.word(Hand.class, List.of("left", "right"), Set.of())),
+                piece.read("match-point", this::matchPoint),
+                piece.read("gap", this::gap),
+                strip);
+    }
+
+    private static void refuse(Fields piece, String key, String why) throws JobException {
+        Optional<Entry> entry = piece.get(key);
+        if (entry.isPresent()) {
+            throw entry.get().keyError(why);
+        }
+    }
+
+    Length gap(Entry entry) throws JobException {
+        return measuring.notNegative(entry, WIDEST_GAP);
+    }
+
+    private List<CutRequest> cut(Entry entry) throws JobException {
+        if (entry.isText() && roles.size() == 1) {
+            return List.of(cut(entry, roles.get(0)));
+        }
+        Map<String, Entry> byRole = entry.named("from which fabric, such as {" + roles.get(0) + ": 1 pair}");
+        if (byRole.isEmpty()) {
+            throw entry.error("found no fabric; write {" + roles.get(0) + ": 1 pair}");
+        }
+        List<CutRequest> cuts = new ArrayList<>();
+        for (Entry request : byRole.values()) {
+            if (!roles.contains(request.name())) {
+                throw request.keyError("no fabric is for %s; the fabrics are for %s%s"
+                        .formatted(request.name(), String.join(", ", roles), Entry.meant(request.name(), roles)));
+            }
+            cuts.add(cut(request, request.name()));
+        }
+        return cuts;
+    }
+
+    private static CutRequest cut(Entry entry, String role) throws JobException {
+        String example = "1 pair, 2 alike, 1 on fold, or a count";
+        String text = entry.text(example).replaceAll("\\s+", " ");
+        Matcher cut = CUT.matcher(text);
+        if (!cut.matches()) {
+            throw entry.error("found " + Quote.of(text) + "; write " + example);
+        }
+        int count = Integer.parseInt(cut.group(1));
+        if (count < 1 || count > MOST_CUT) {
+            throw entry.error("found %s; a piece is cut from 1 to %d times for one garment".formatted(text, MOST_CUT));
+        }
+        String counted = cut.group(2);
+        if (counted == null) {
+            return new CutRequest(role, count, Optional.empty());
+        }
+        Cut.Manner manner = switch (counted) {
+            case "pair", "pairs" -> Cut.Manner.PAIR;
+            case "alike" -> Cut.Manner.ALIKE;
+            default -> Cut.Manner.ON_FOLD;
+        };
+        return new CutRequest(role, count, Optional.of(manner));
+    }
+
+    private MatchPoint matchPoint(Entry entry) throws JobException {
+        Fields match = entry.fields("{at: drill-hole 1, tolerance: 2 mm}", "at", "tolerance");
+        Entry at = match.need("at", "drill-hole 1");
+        String example = "drill-hole or notch and its number on the piece, such as notch 2";
+        String text = at.text(example);
+        Matcher mark = MARK.matcher(text);
+        for (Mark kind : Mark.values()) {
+            if (mark.matches() && mark.group(1).equals(Entry.word(kind)) && Integer.parseInt(mark.group(2)) > 0) {
+                Optional<Length> tolerance = match.read("tolerance", e -> measuring.notNegative(e, WIDEST_GAP));
+                return new MatchPoint(kind, Integer.parseInt(mark.group(2)), tolerance);
+            }
+        }
+        throw at.error("found " + Quote.of(text) + "; write " + example);
+    }
+
+    private JobStrip strip(Entry entry, Fields piece) throws JobException {
+        Fields strip = entry.fields("{cut-width: 32 mm, length: 46 cm}", "cut-width", "length");
+        return new JobStrip(
+                measuring.positive(strip.need("cut-width", "32 mm"), LONGEST_STRIP),
+                stripLength(strip.need("length", "46 cm (or {measure: ribcage, plus: 30 cm})")),
+                piece.read("runs", e -> e.word(Runs.class, Set.of("bias"))),
+                piece.read("print", e -> e.word(PrintUse.class, Set.of())));
+    }
+
+    private StripLength stripLength(Entry entry) throws JobException {
+        if (entry.isText()) {
+            return new StripLength.Fixed(measuring.positive(entry, LONGEST_STRIP));
+        }
+        Fields length = entry.fields("a length, or {measure: ribcage, plus: 30 cm}", "measure", "plus");
+        String measure = length.need("measure", "ribcage").text("the name of a measure in the order");
+        if (measure.equals("size") || measure.equals("make")) {
+            throw length.need("measure", "")
+                    .error("found %s, which is a key of its own in the order; give the measure another name"
+                            .formatted(measure));
+        }
+        return new StripLength.OfMeasure(
+                measure, length.read("plus", measuring::signed).orElse(Length.ZERO));
+    }
+}

@@ -1,0 +1,28 @@
+package lengthwise.job;
+
+/** Shows text from a file in a message: in quotes, on one line, not too long, nothing invisible. */
+final class Quote {
+    private static final int LONGEST = 60;
+
+    private Quote() {}
+
+    static String of(String text) {
+        StringBuilder shown = new StringBuilder("\"");
+        text.codePoints().limit(LONGEST).forEach(point -> {
+            int type = Character.getType(point);
+            boolean invisible = breaksLine(point) || type == Character.FORMAT || type == Character.SURROGATE;
+            shown.append(invisible ? "\\u%04x".formatted(point) : Character.toString(point));
+        });
+        return shown.append(text.codePointCount(0, text.length()) > LONGEST ? "…\"" : "\"")
+                .toString();
+    }
+
+    static boolean breaksLine(String text) {
+        return text.codePoints().anyMatch(Quote::breaksLine);
+    }
+
+    private static boolean breaksLine(int point) {
+        int type = Character.getType(point);
+        return type == Character.CONTROL || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR;
+    }
+}

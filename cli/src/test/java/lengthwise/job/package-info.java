@@ -1,0 +1,4 @@
+@NullMarked
+package lengthwise.job;
+
+import org.jspecify.annotations.NullMarked;
