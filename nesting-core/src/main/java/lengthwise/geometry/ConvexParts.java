@@ -8,10 +8,12 @@ import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
  * A simple ring cut into convex parts whose vertices are vertices of the ring, so that the cut is exact on the grid.
+ * An outline with holes is cut likewise.
  *
  * <p>The ring is triangulated by ear clipping (JTS); then diagonals are taken out, the longest first, wherever the two
  * parts on its sides stay convex together. At most four times as many parts as needed: S. Hertel, K. Mehlhorn,
@@ -34,15 +36,26 @@ public final class ConvexParts {
      * @throws IllegalArgumentException if the parts do not add up to the ring, because it crosses itself
      */
     public static ConvexParts of(Ring ring) {
-        Ring shell = withoutFlatVertices(ring.positive());
-        List<Ring> parts = new Merging(shell).parts();
+        return of(Outline.of(ring));
+    }
+
+    /**
+     * Cuts an outline with its holes left open.
+     *
+     * @throws IllegalArgumentException if the parts do not add up to the outline, because it crosses itself
+     */
+    public static ConvexParts of(Outline outline) {
+        Outline plain = new Outline(
+                outline.shell().withoutFlatVertices(),
+                outline.holes().stream().map(Ring::withoutFlatVertices).toList());
+        List<Ring> parts = new Merging(plain).parts();
         long area = parts.stream().mapToLong(Ring::doubleArea).sum();
-        if (area != shell.doubleArea()) {
-            throw new IllegalArgumentException("The ring cannot be cut into convex parts: twice its area is "
-                    + shell.doubleArea() + " µm² but the parts have " + area
-                    + " µm². Maybe it crosses itself: " + ring);
+        if (area != plain.doubleArea()) {
+            throw new IllegalArgumentException("The outline cannot be cut into convex parts: twice its area is "
+                    + plain.doubleArea() + " µm² but the parts have " + area
+                    + " µm². Maybe it crosses itself: " + outline);
         }
-        return new ConvexParts(shell, parts);
+        return new ConvexParts(plain.shell(), parts);
     }
 
     /** Returns the ring that was cut, positive and without vertices that lie straight between their neighbours. */
@@ -69,30 +82,17 @@ public final class ConvexParts {
                         .toList());
     }
 
-    /** Returns the ring less every vertex that lies exactly on the line through its neighbours. */
-    static Ring withoutFlatVertices(Ring ring) {
-        List<Point> kept = new ArrayList<>(ring.vertices());
-        for (int i = 0; i < kept.size() && kept.size() > 3; ) {
-            Point before = kept.get(Math.floorMod(i - 1, kept.size()));
-            Point after = kept.get((i + 1) % kept.size());
-            if (kept.get(i).minus(before).cross(after.minus(kept.get(i))) == 0) {
-                kept.remove(i);
-                i = Math.max(0, i - 1);
-            } else {
-                i++;
-            }
-        }
-        return Ring.of(kept);
-    }
-
     /** Triangles that grow together. Parts are lists of vertex numbers; an edge knows the part on its left. */
     private static final class Merging {
-        private final Ring ring;
+        private final Outline outline;
+        private final List<Point> vertices = new ArrayList<>();
         private final List<List<Integer>> polygons = new ArrayList<>();
         private final Map<Long, Integer> partLeftOf = new HashMap<>();
 
-        Merging(Ring ring) {
-            this.ring = ring;
+        Merging(Outline outline) {
+            this.outline = outline;
+            vertices.addAll(outline.shell().vertices());
+            outline.holes().forEach(hole -> vertices.addAll(hole.vertices()));
         }
 
         List<Ring> parts() {
@@ -102,20 +102,17 @@ public final class ConvexParts {
             }
             return polygons.stream()
                     .filter(polygon -> !polygon.isEmpty())
-                    .map(polygon -> withoutFlatVertices(
-                            Ring.of(polygon.stream().map(ring::vertex).toList())))
+                    .map(polygon -> Ring.of(polygon.stream().map(vertices::get).toList())
+                            .withoutFlatVertices())
                     .toList();
         }
 
         private void triangulate() {
             Map<Point, Integer> numbers = new HashMap<>();
-            Coordinate[] shell = new Coordinate[ring.size() + 1];
-            for (int i = 0; i < ring.size(); i++) {
-                numbers.put(ring.vertex(i), i);
-                shell[i] = new Coordinate(ring.x(i), ring.y(i));
+            for (int i = 0; i < vertices.size(); i++) {
+                numbers.put(vertices.get(i), i);
             }
-            shell[ring.size()] = shell[0];
-            Geometry triangles = triangles(shell);
+            Geometry triangles = triangles();
             for (int t = 0; t < triangles.getNumGeometries(); t++) {
                 Coordinate[] corners = triangles.getGeometryN(t).getCoordinates();
                 List<Integer> triangle = new ArrayList<>(IntStream.range(0, 3)
@@ -128,13 +125,26 @@ public final class ConvexParts {
             }
         }
 
-        private Geometry triangles(Coordinate[] shell) {
+        private Geometry triangles() {
+            GeometryFactory factory = new GeometryFactory();
             try {
-                return PolygonTriangulator.triangulate(new GeometryFactory().createPolygon(shell));
+                return PolygonTriangulator.triangulate(factory.createPolygon(
+                        factory.createLinearRing(coordinates(outline.shell())),
+                        outline.holes().stream()
+                                .map(hole -> factory.createLinearRing(coordinates(hole)))
+                                .toArray(LinearRing[]::new)));
             } catch (IllegalStateException noEarLeft) {
                 throw new IllegalArgumentException(
-                        "The ring cannot be cut into convex parts. Maybe it crosses itself: " + ring, noEarLeft);
+                        "The outline cannot be cut into convex parts. Maybe it crosses itself: " + outline, noEarLeft);
             }
+        }
+
+        private static Coordinate[] coordinates(Ring ring) {
+            Coordinate[] closed = new Coordinate[ring.size() + 1];
+            for (int i = 0; i <= ring.size(); i++) {
+                closed[i] = new Coordinate(ring.x(i % ring.size()), ring.y(i % ring.size()));
+            }
+            return closed;
         }
 
         private void add(List<Integer> polygon) {
@@ -157,7 +167,7 @@ public final class ConvexParts {
         }
 
         private double length(long key) {
-            return ring.vertex((int) (key >> 32)).distance(ring.vertex((int) key));
+            return vertices.get((int) (key >> 32)).distance(vertices.get((int) key));
         }
 
         private void takeOut(int from, int to) {
@@ -190,7 +200,7 @@ public final class ConvexParts {
         }
 
         private long turn(int a, int b, int c) {
-            return ring.vertex(b).minus(ring.vertex(a)).cross(ring.vertex(c).minus(ring.vertex(b)));
+            return vertices.get(b).minus(vertices.get(a)).cross(vertices.get(c).minus(vertices.get(b)));
         }
 
         private static long edge(int from, int to) {

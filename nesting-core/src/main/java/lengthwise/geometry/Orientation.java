@@ -11,4 +11,15 @@ public record Orientation(boolean flipped, QuarterTurn turn) {
     public Outline apply(Outline outline) {
         return outline.mapped(this::apply);
     }
+
+    /** Returns the orientation that turns as {@code first} does and then as this one does. */
+    public Orientation after(Orientation first) {
+        QuarterTurn inner = flipped ? first.turn.inverse() : first.turn;
+        return new Orientation(flipped != first.flipped, turn.plus(inner));
+    }
+
+    /** Returns the orientation that undoes this one. */
+    public Orientation inverse() {
+        return new Orientation(flipped, flipped ? turn : turn.inverse());
+    }
 }

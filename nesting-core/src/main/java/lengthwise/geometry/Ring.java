@@ -1,5 +1,6 @@
 package lengthwise.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -98,6 +99,22 @@ public final class Ring {
     /** Returns this ring if its area is positive, and the reversed one otherwise. */
     public Ring positive() {
         return doubleArea() < 0 ? reversed() : this;
+    }
+
+    /** Returns the ring less every vertex that lies exactly on the line through its neighbours. */
+    public Ring withoutFlatVertices() {
+        List<Point> kept = new ArrayList<>(vertices());
+        for (int i = 0; i < kept.size() && kept.size() > 3; ) {
+            Point before = kept.get(Math.floorMod(i - 1, kept.size()));
+            Point after = kept.get((i + 1) % kept.size());
+            if (kept.get(i).minus(before).cross(after.minus(kept.get(i))) == 0) {
+                kept.remove(i);
+                i = Math.max(0, i - 1);
+            } else {
+                i++;
+            }
+        }
+        return of(kept);
     }
 
     /** Returns the image of every vertex, in the same order. */

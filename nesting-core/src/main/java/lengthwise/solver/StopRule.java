@@ -1,6 +1,7 @@
 package lengthwise.solver;
 
 import java.time.Duration;
+import lengthwise.solver.SearchResult.StopReason;
 
 /** Says how much of a search's budget is used. Stateless; combine with {@link #or}. */
 @FunctionalInterface
@@ -8,12 +9,18 @@ public interface StopRule {
     /** Returns 0 at the start of the search, 1 or more when it should end. Phases of the search follow this number. */
     double fraction(Progress progress);
 
+    /** Returns why the search ends when this rule is met. */
+    default StopReason reason(Progress progress) {
+        return StopReason.BUDGET;
+    }
+
     default boolean isMet(Progress progress) {
         return fraction(progress) >= 1;
     }
 
+    /** Returns the rule that ends as soon as this or another one does, and for the reason of that one. */
     default StopRule or(StopRule other) {
-        return progress -> Math.max(fraction(progress), other.fraction(progress));
+        return new Either(this, other);
     }
 
     static StopRule iterations(long count) {
@@ -22,5 +29,41 @@ public interface StopRule {
 
     static StopRule elapsed(Duration limit) {
         return progress -> progress.elapsed().toNanos() / (double) limit.toNanos();
+    }
+
+    /** Ends when nothing better came for a number of iterations. */
+    static StopRule stalled(long iterations) {
+        return new Stalled(progress -> (progress.iteration() - progress.lastImprovement()) / (double) iterations);
+    }
+
+    /** Ends when nothing better came for a time. */
+    static StopRule stalled(Duration limit) {
+        return new Stalled(progress -> progress.sinceImprovement().toNanos() / (double) limit.toNanos());
+    }
+
+    /** The rule that is further along decides. */
+    record Either(StopRule one, StopRule other) implements StopRule {
+        @Override
+        public double fraction(Progress progress) {
+            return Math.max(one.fraction(progress), other.fraction(progress));
+        }
+
+        @Override
+        public StopReason reason(Progress progress) {
+            return (one.fraction(progress) >= other.fraction(progress) ? one : other).reason(progress);
+        }
+    }
+
+    /** A rule that ends a search for want of gain. */
+    record Stalled(StopRule rule) implements StopRule {
+        @Override
+        public double fraction(Progress progress) {
+            return rule.fraction(progress);
+        }
+
+        @Override
+        public StopReason reason(Progress progress) {
+            return StopReason.NO_GAIN;
+        }
     }
 }

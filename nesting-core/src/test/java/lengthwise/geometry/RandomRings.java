@@ -36,8 +36,7 @@ public final class RandomRings {
             points.add(new Point(i * unit, y));
             points.add(new Point((i - 1) * unit, y));
         }
-        return ConvexParts.withoutFlatVertices(
-                Ring.of(points.stream().distinct().toList()));
+        return Ring.of(points.stream().distinct().toList()).withoutFlatVertices();
     }
 
     private static boolean isSimple(Ring ring) {

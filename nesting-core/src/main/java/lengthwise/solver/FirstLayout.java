@@ -1,0 +1,171 @@
+package lengthwise.solver;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * Builds a first legal layout, at once and for any order: bottom-left-fill on a raster. Pieces are taken from the
+ * largest to the smallest; each goes where its right end is least. A mask covers every square that its shape may touch,
+ * so the layout is legal whatever the raster.
+ *
+ * <p>Reference: after S. Chehrazad, D. Roose, T. Wauters, <i>A fast and scalable bottom-left-fill algorithm to solve
+ * nesting problems using a semi-discrete representation</i>, EJOR 300, 2022.
+ */
+final class FirstLayout {
+    private final PreparedTask task;
+    private final long square;
+    private final Raster pieces;
+    private final Raster obstacles;
+    private final Map<MaskKey, Mask> masks = new HashMap<>();
+    private final Map<Shape, Long> firstFreeX = new HashMap<>();
+    private final Variant[] chosen;
+    private final long[] x;
+    private final long[] y;
+
+    private record MaskKey(Shape shape, long x, long y, long margin) {}
+
+    private FirstLayout(PreparedTask task, int rows) {
+        this.task = task;
+        this.square = Math.max(1, (task.height() + rows - 1) / rows);
+        this.pieces = new Raster(rows + 1);
+        this.obstacles = new Raster(rows + 1);
+        this.chosen = new Variant[task.size()];
+        this.x = new long[task.size()];
+        this.y = new long[task.size()];
+        for (Shape obstacle : task.obstacles()) {
+            obstacles.take(Mask.of(obstacle.exact(), 0, 0, square, 0), 0, 0);
+        }
+    }
+
+    /** The orders in which pieces are tried, the usual best one first. */
+    static List<Comparator<Integer>> orders(PreparedTask task) {
+        return List.of(
+                Comparator.comparingLong(i -> -area(task, i)),
+                Comparator.comparingLong(
+                        i -> -task.variants(i).get(0).shape().box().width()),
+                Comparator.comparingLong(
+                        i -> -task.variants(i).get(0).shape().box().height()));
+    }
+
+    private static long area(PreparedTask task, int demand) {
+        return task.variants(demand).get(0).shape().exact().ring().doubleArea();
+    }
+
+    /** Returns the layout that some order of the pieces gives, or nothing if a piece with a window found no room. */
+    static Optional<Layout> build(PreparedTask task, int rows, Comparator<Integer> order, BooleanSupplier cancelled) {
+        FirstLayout layout = new FirstLayout(task, rows);
+        List<Integer> sequence = IntStream.range(0, task.size())
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(
+                                i -> task.variants(i).get(0).region().isWindow() ? 0 : 1)
+                        .thenComparing(order)
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
+        for (int demand : sequence) {
+            if (!layout.place(demand) || cancelled.getAsBoolean()) {
+                return Optional.empty();
+            }
+        }
+        return task.legal(layout.chosen, layout.x, layout.y);
+    }
+
+    private boolean place(int demand) {
+        long bestEnd = Long.MAX_VALUE;
+        long bestX = 0;
+        long bestY = 0;
+        Variant best = null;
+        for (Variant variant : task.variants(demand)) {
+            if (!bondAllows(demand, variant)) {
+                continue;
+            }
+            long[] spot = variant.region().isLattice() ? onLattice(variant, bestEnd) : free(variant, bestEnd);
+            if (spot.length > 0) {
+                bestX = spot[0];
+                bestY = spot[1];
+                best = variant;
+                bestEnd = bestX + variant.shape().box().maxX();
+            }
+        }
+        if (best == null) {
+            return false;
+        }
+        chosen[demand] = best;
+        x[demand] = bestX;
+        y[demand] = bestY;
+        pieces.take(Mask.of(best.shape().exact(), bestX, bestY, square, 0), 0, 0);
+        return true;
+    }
+
+    private boolean bondAllows(int demand, Variant variant) {
+        int bond = task.bondOf(demand);
+        return bond < 0
+                || task.members(bond).stream()
+                        .allMatch(member -> chosen[member] == null
+                                || PreparedTask.turn(chosen[member]) == PreparedTask.turn(variant));
+    }
+
+    /** Returns the leftmost, then lowest position by whole squares from the corner of the region, ending before a limit. */
+    private long[] free(Variant variant, long endBefore) {
+        Shape shape = variant.shape();
+        long[] cell = variant.region().cells(Long.MAX_VALUE / 4);
+        boolean everywhere = !variant.region().isWindow() && cell[2] < cell[3];
+        long from = everywhere ? firstFreeX.getOrDefault(shape, cell[0]) : cell[0];
+        long last = Math.min(cell[1], endBefore - 1 - shape.box().maxX());
+        int steps = (int) ((cell[3] - cell[2]) / square);
+        for (long tryX = from; tryX <= last; tryX += square) {
+            for (int step = 0; step <= steps + 1; step++) {
+                long tryY = Math.min(cell[3], cell[2] + step * square);
+                if ((step <= steps || tryY > cell[2] + steps * square) && isFree(shape, tryX, tryY)) {
+                    if (everywhere) {
+                        firstFreeX.put(shape, tryX);
+                    }
+                    return new long[] {tryX, tryY};
+                }
+            }
+        }
+        return new long[0];
+    }
+
+    /** Returns the first allowed position, cell by cell. */
+    private long[] onLattice(Variant variant, long endBefore) {
+        Shape shape = variant.shape();
+        long length = 4 * (shape.box().width() + square);
+        while (true) {
+            long limit = Math.min(length, endBefore - 1);
+            long[] cells = variant.region().cells(limit);
+            for (int c = 0; c < cells.length; c += 4) {
+                for (long tryX = cells[c]; tryX <= cells[c + 1]; tryX += square) {
+                    for (long tryY = cells[c + 2]; tryY <= cells[c + 3]; tryY += square) {
+                        if (isFree(shape, tryX, tryY)) {
+                            return new long[] {tryX, tryY};
+                        }
+                    }
+                }
+            }
+            if (limit < length || length > Integer.MAX_VALUE) {
+                return new long[0];
+            }
+            length *= 2;
+        }
+    }
+
+    private boolean isFree(Shape shape, long tryX, long tryY) {
+        int column = (int) Math.floorDiv(tryX, square);
+        int row = (int) Math.floorDiv(tryY, square);
+        long restX = Math.floorMod(tryX, square);
+        long restY = Math.floorMod(tryY, square);
+        return pieces.isFree(mask(shape, restX, restY, task.largestGap()), column, row)
+                && (task.obstacles().isEmpty() || obstacles.isFree(mask(shape, restX, restY, 0), column, row));
+    }
+
+    private Mask mask(Shape shape, long restX, long restY, long margin) {
+        return masks.computeIfAbsent(
+                new MaskKey(shape, restX, restY, margin),
+                key -> Mask.of(shape.exact(), key.x(), key.y(), square, key.margin()));
+    }
+}

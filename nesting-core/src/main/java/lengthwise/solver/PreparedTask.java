@@ -1,0 +1,285 @@
+package lengthwise.solver;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import lengthwise.geometry.ConvexParts;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.PairTest;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Pose;
+import lengthwise.geometry.QuarterTurn;
+import lengthwise.geometry.Ring;
+import lengthwise.rules.Bond;
+import lengthwise.rules.Demand;
+import lengthwise.rules.LayoutTask;
+import lengthwise.rules.Obstacle;
+
+/**
+ * A task made ready for search: distinct shapes, the variants of every demand, obstacles as shapes that stay where they
+ * are. Equal outlines are found whichever way they are drawn, also as mirror images.
+ */
+final class PreparedTask {
+    private static final List<Orientation> ORIENTATIONS = Arrays.stream(new boolean[][] {{false}, {true}})
+            .flatMap(flip -> Arrays.stream(QuarterTurn.values()).map(turn -> new Orientation(flip[0], turn)))
+            .toList();
+
+    private final LayoutTask task;
+    private final List<Shape> shapes = new ArrayList<>();
+    private final List<ConvexParts> bases = new ArrayList<>();
+    private final List<List<Variant>> variants = new ArrayList<>();
+    private final List<Shape> obstacles = new ArrayList<>();
+    private final List<Integer> unplaceable = new ArrayList<>();
+    private final int[] bondOf;
+    private final Map<Ring, Integer> baseOf = new HashMap<>();
+    private final Map<ShapeKey, Shape> shapeOf = new HashMap<>();
+
+    private record ShapeKey(Ring ring, long gap) {}
+
+    PreparedTask(LayoutTask task) {
+        this.task = task;
+        this.bondOf = new int[task.demands().size()];
+        Arrays.fill(bondOf, -1);
+        for (int demand = 0; demand < task.demands().size(); demand++) {
+            variants.add(new ArrayList<>(variantsOf(task.demands().get(demand))));
+        }
+        for (int bond = 0; bond < task.bonds().size(); bond++) {
+            if (task.bonds().get(bond) instanceof Bond.SameTurn sameTurn) {
+                bind(bond, sameTurn.members());
+            }
+        }
+        for (int demand = 0; demand < variants.size(); demand++) {
+            if (variants.get(demand).isEmpty()) {
+                unplaceable.add(demand);
+            }
+        }
+        for (Obstacle obstacle : task.obstacles()) {
+            obstacles.add(obstacleShape(obstacle.region()));
+        }
+    }
+
+    private List<Variant> variantsOf(Demand demand) {
+        Ring ring = demand.outline().shell().withoutFlatVertices();
+        List<Variant> found = new ArrayList<>();
+        for (Orientation orientation : demand.domain().orientations()) {
+            Ring laid = ring.mapped(orientation::apply).positive();
+            Shape shape = shape(laid, demand.gap());
+            Point shift = corner(shape.exact().ring()).minus(corner(laid));
+            Region region = Region.of(demand.domain().positions(), orientation, shape.box(), shift, task.height());
+            if (!region.isEmpty()) {
+                found.add(new Variant(orientation, shape, shift, region));
+            }
+        }
+        return found;
+    }
+
+    /** Keeps the variants at turns that every member of the bond has. */
+    private void bind(int bond, List<Integer> members) {
+        for (int member : members) {
+            bondOf[member] = bond;
+            variants.get(member)
+                    .removeIf(variant -> members.stream()
+                            .anyMatch(other ->
+                                    variants.get(other).stream().noneMatch(match -> turn(match) == turn(variant))));
+        }
+    }
+
+    static QuarterTurn turn(Variant variant) {
+        return variant.orientation().turn();
+    }
+
+    private Shape shape(Ring laid, long gap) {
+        Ring key = canonical(laid);
+        Shape known = shapeOf.get(new ShapeKey(key, gap));
+        if (known != null) {
+            return known;
+        }
+        Ring least = null;
+        Orientation toLeast = Orientation.AS_DRAWN;
+        for (Orientation orientation : ORIENTATIONS) {
+            Ring image = canonical(key.mapped(orientation::apply).positive());
+            if (least == null || BY_VERTICES.compare(image, least) < 0) {
+                least = image;
+                toLeast = orientation;
+            }
+        }
+        Ring baseRing = Objects.requireNonNull(least);
+        int base = baseOf.computeIfAbsent(baseRing, ring -> {
+            bases.add(ConvexParts.of(ring));
+            return bases.size() - 1;
+        });
+        Orientation fromBase = toLeast.inverse();
+        ConvexParts exact = bases.get(base).oriented(fromBase);
+        Shape shape =
+                new Shape(shapes.size(), base, fromBase, exact, exact.ring().box(), gap);
+        shapes.add(shape);
+        shapeOf.put(new ShapeKey(key, gap), shape);
+        return shape;
+    }
+
+    private Shape obstacleShape(Outline region) {
+        ConvexParts exact = ConvexParts.of(region);
+        bases.add(exact);
+        Shape shape = new Shape(
+                shapes.size(),
+                bases.size() - 1,
+                Orientation.AS_DRAWN,
+                exact,
+                exact.ring().box(),
+                -1);
+        shapes.add(shape);
+        return shape;
+    }
+
+    /** Returns the ring with the corner of its box at the origin, from its least vertex on. */
+    private static Ring canonical(Ring ring) {
+        Ring moved = ring.moved(corner(ring).negated());
+        int least = 0;
+        for (int i = 1; i < moved.size(); i++) {
+            if (BY_COORDINATES.compare(moved.vertex(i), moved.vertex(least)) < 0) {
+                least = i;
+            }
+        }
+        List<Point> vertices = new ArrayList<>(moved.vertices().subList(least, moved.size()));
+        vertices.addAll(moved.vertices().subList(0, least));
+        return Ring.of(vertices);
+    }
+
+    private static final Comparator<Point> BY_COORDINATES =
+            Comparator.comparingLong(Point::x).thenComparingLong(Point::y);
+
+    private static final Comparator<Ring> BY_VERTICES = (a, b) -> {
+        for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+            int order = BY_COORDINATES.compare(a.vertex(i), b.vertex(i));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(a.size(), b.size());
+    };
+
+    private static Point corner(Ring ring) {
+        return new Point(ring.box().minX(), ring.box().minY());
+    }
+
+    long height() {
+        return task.height();
+    }
+
+    /** Returns the number of demands. */
+    int size() {
+        return variants.size();
+    }
+
+    List<Variant> variants(int demand) {
+        return variants.get(demand);
+    }
+
+    List<Shape> shapes() {
+        return shapes;
+    }
+
+    ConvexParts base(int number) {
+        return bases.get(number);
+    }
+
+    int bases() {
+        return bases.size();
+    }
+
+    /** Returns the obstacles, each to stay at position (0, 0). */
+    List<Shape> obstacles() {
+        return obstacles;
+    }
+
+    /** Returns the number of the bond that holds a demand at one turn with others, or −1. */
+    int bondOf(int demand) {
+        return bondOf[demand];
+    }
+
+    List<Integer> members(int bond) {
+        return ((Bond.SameTurn) task.bonds().get(bond)).members();
+    }
+
+    /** Returns the demands that have no allowed position in a strip of any length. */
+    List<Integer> unplaceable() {
+        return unplaceable;
+    }
+
+    long largestGap() {
+        return task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
+    }
+
+    /**
+     * Returns a length no layout can be below: the area of the pieces over the height, or the longest piece as it would
+     * lie shortest.
+     */
+    long lowerBound() {
+        long doubleArea = task.demands().stream()
+                .mapToLong(demand -> demand.outline().doubleArea())
+                .sum();
+        long byArea = Math.floorDiv(doubleArea + 2 * task.height() - 1, 2 * task.height());
+        long byPiece = variants.stream()
+                .mapToLong(list -> list.stream()
+                        .mapToLong(variant -> variant.shape().box().width())
+                        .min()
+                        .orElse(0))
+                .max()
+                .orElse(0);
+        return Math.max(byArea, byPiece);
+    }
+
+    /** Returns the layout that some variants at some positions make, if it is legal. */
+    Optional<Layout> legal(Variant[] chosen, long[] x, long[] y) {
+        long length = length(chosen, x);
+        for (int i = 0; i < chosen.length; i++) {
+            if (!chosen[i].region().contains(x[i], y[i], length) || conflictWithEarlier(i, chosen, x, y)) {
+                return Optional.empty();
+            }
+        }
+        for (int bond = 0; bond < task.bonds().size(); bond++) {
+            if (members(bond).stream()
+                            .map(member -> turn(chosen[member]))
+                            .distinct()
+                            .count()
+                    > 1) {
+                return Optional.empty();
+            }
+        }
+        List<Pose> poses = new ArrayList<>();
+        for (int i = 0; i < chosen.length; i++) {
+            poses.add(chosen[i].pose(x[i], y[i]));
+        }
+        return Optional.of(new Layout(poses, length));
+    }
+
+    private boolean conflictWithEarlier(int i, Variant[] chosen, long[] x, long[] y) {
+        Shape shape = chosen[i].shape();
+        for (Shape obstacle : obstacles) {
+            if (PairTest.conflict(obstacle.exact(), shape.exact(), x[i], y[i], 0)) {
+                return true;
+            }
+        }
+        for (int j = 0; j < i; j++) {
+            Shape other = chosen[j].shape();
+            if (PairTest.conflict(other.exact(), shape.exact(), x[i] - x[j], y[i] - y[j], shape.gapTo(other))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static long length(Variant[] chosen, long[] x) {
+        long length = 0;
+        for (int i = 0; i < chosen.length; i++) {
+            length = Math.max(length, x[i] + chosen[i].shape().box().maxX());
+        }
+        return length;
+    }
+}

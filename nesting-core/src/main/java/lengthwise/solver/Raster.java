@@ -1,0 +1,60 @@
+package lengthwise.solver;
+
+import java.util.Arrays;
+
+/** The squares of the strip that are taken, as one row of bits a column; it grows to the right as needed. */
+final class Raster {
+    private final int rows;
+    private final int words;
+    private long[] bits;
+
+    Raster(int rows) {
+        this.rows = rows;
+        this.words = (rows + 63) / 64 + 1;
+        this.bits = new long[256 * words];
+    }
+
+    /** Says whether a mask, moved by whole squares, meets no taken square. */
+    boolean isFree(Mask mask, int byColumns, int byRows) {
+        int bottom = mask.firstRow + byRows;
+        for (int column = 0; column < mask.columns; column++) {
+            int at = (mask.firstColumn + byColumns + column) * words;
+            if (at < 0 || at >= bits.length) {
+                continue;
+            }
+            for (int word = 0; word < mask.words; word++) {
+                long value = mask.bits[column * mask.words + word];
+                if (value != 0 && (taken(at, bottom + 64 * word) & value) != 0) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Returns 64 bits of a column from some row on; rows outside the strip are free. */
+    private long taken(int at, int row) {
+        int word = row >> 6;
+        int shift = row & 63;
+        long low = word >= 0 && word < words ? bits[at + word] >>> shift : 0;
+        long high = shift != 0 && word + 1 >= 0 && word + 1 < words ? bits[at + word + 1] << (64 - shift) : 0;
+        return low | high;
+    }
+
+    /** Takes the squares of a mask. */
+    void take(Mask mask, int byColumns, int byRows) {
+        int last = (mask.firstColumn + byColumns + mask.columns) * words;
+        if (last > bits.length) {
+            bits = Arrays.copyOf(bits, Math.max(last, 2 * bits.length));
+        }
+        for (int column = 0; column < mask.columns; column++) {
+            int at = (mask.firstColumn + byColumns + column) * words;
+            for (int row = 0; row < mask.rows && at >= 0; row++) {
+                int to = mask.firstRow + byRows + row;
+                if (to >= 0 && to < rows && (mask.bits[column * mask.words + (row >> 6)] >>> row & 1) != 0) {
+                    bits[at + (to >> 6)] |= 1L << to;
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,166 @@
+package lengthwise.solver;
+
+import java.util.Arrays;
+import lengthwise.geometry.Box;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Point;
+import lengthwise.rules.PlacementDomain.Positions;
+
+/**
+ * The positions a shape may take, as a union of upright rectangles called cells: one for a free piece, a flat one for a
+ * line, one about each lattice point. The strip's length cuts them off on the right.
+ */
+final class Region {
+    private static final long ENDLESS = 1L << 30;
+
+    private final long minX;
+    private final long maxX;
+    private final long minY;
+    private final long maxY;
+    private final long shapeEnd;
+    private final long originX;
+    private final long originY;
+    private final long stepX;
+    private final long stepY;
+    private final long drop;
+    private final long tolerance;
+
+    private Region(
+            Box shape,
+            long minX,
+            long maxX,
+            long minY,
+            long maxY,
+            Point origin,
+            long stepX,
+            long stepY,
+            long drop,
+            long t) {
+        this.shapeEnd = shape.maxX();
+        this.minX = minX;
+        this.maxX = maxX;
+        this.minY = minY;
+        this.maxY = maxY;
+        this.originX = origin.x();
+        this.originY = origin.y();
+        this.stepX = stepX;
+        this.stepY = stepY;
+        this.drop = drop;
+        this.tolerance = t;
+    }
+
+    /**
+     * Returns where a shape may go inside a strip.
+     *
+     * @param shape box of the shape at position (0, 0)
+     * @param shift offset of the pose less the position of the shape
+     */
+    static Region of(Positions positions, Orientation orientation, Box shape, Point shift, long height) {
+        long lowX = -shape.minX();
+        long lowY = -shape.minY();
+        long highY = height - shape.maxY();
+        if (positions instanceof Positions.Line line) {
+            long y = line.y() - orientation.apply(line.anchor()).y() - shift.y();
+            return plain(shape, lowX, ENDLESS, Math.max(lowY, y), Math.min(highY, y));
+        }
+        if (positions instanceof Positions.Window window) {
+            return plain(
+                    shape, Math.max(lowX, window.fromX() - shape.minX()), window.toX() - shape.maxX(), lowY, highY);
+        }
+        if (positions instanceof Positions.Lattice lattice) {
+            Point origin =
+                    lattice.origin().minus(orientation.apply(lattice.anchor())).minus(shift);
+            long drop = lattice.halfDrop() ? lattice.stepX() / 2 : 0;
+            return new Region(
+                    shape,
+                    lowX,
+                    ENDLESS,
+                    lowY,
+                    highY,
+                    origin,
+                    lattice.stepX(),
+                    lattice.stepY(),
+                    drop,
+                    lattice.tolerance());
+        }
+        return plain(shape, lowX, ENDLESS, lowY, highY);
+    }
+
+    private static Region plain(Box shape, long minX, long maxX, long minY, long maxY) {
+        return new Region(shape, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0);
+    }
+
+    /** Says whether there is no position at all, in a strip as long as need be. */
+    boolean isEmpty() {
+        return cells(minX + shapeEnd + 2 * stepX).length == 0;
+    }
+
+    boolean isLattice() {
+        return stepX > 0 || stepY > 0;
+    }
+
+    /** Returns the largest x there may be in a strip of some length. */
+    long maxX(long length) {
+        return Math.min(maxX, length - shapeEnd);
+    }
+
+    /** Returns whether the far end is given by a window and not by the strip's length. */
+    boolean isWindow() {
+        return maxX < ENDLESS;
+    }
+
+    /** Returns the cells within a strip of some length as minX, maxX, minY, maxY, …, by x and then y. */
+    long[] cells(long length) {
+        long endX = maxX(length);
+        if (minX > endX || minY > maxY) {
+            return new long[0];
+        }
+        if (!isLattice()) {
+            return new long[] {minX, endX, minY, maxY};
+        }
+        long[] cells = new long[64];
+        int n = 0;
+        long firstColumn = stepX == 0 ? 0 : Math.floorDiv(minX - tolerance - originX - drop, stepX);
+        long lastColumn = stepX == 0 ? 0 : Math.floorDiv(endX + tolerance - originX, stepX);
+        long firstRow = stepY == 0 ? 0 : Math.floorDiv(minY - tolerance - originY, stepY);
+        long lastRow = stepY == 0 ? 0 : Math.floorDiv(maxY + tolerance - originY, stepY);
+        for (long i = firstColumn; i <= lastColumn; i++) {
+            for (int odd = 0; odd < (drop > 0 ? 2 : 1); odd++) {
+                long x = originX + i * stepX + odd * drop;
+                long x0 = stepX == 0 ? minX : Math.max(minX, x - tolerance);
+                long x1 = stepX == 0 ? endX : Math.min(endX, x + tolerance);
+                for (long j = firstRow; j <= lastRow; j++) {
+                    long y = originY + j * stepY;
+                    long y0 = stepY == 0 ? minY : Math.max(minY, y - tolerance);
+                    long y1 = stepY == 0 ? maxY : Math.min(maxY, y + tolerance);
+                    if ((drop == 0 || Math.floorMod(j, 2) == odd) && x0 <= x1 && y0 <= y1) {
+                        if (n == cells.length) {
+                            cells = Arrays.copyOf(cells, 2 * n);
+                        }
+                        cells[n] = x0;
+                        cells[n + 1] = x1;
+                        cells[n + 2] = y0;
+                        cells[n + 3] = y1;
+                        n += 4;
+                    }
+                }
+            }
+        }
+        return Arrays.copyOf(cells, n);
+    }
+
+    /** Says whether a position is allowed in a strip of some length. */
+    boolean contains(long x, long y, long length) {
+        if (x < minX || x > maxX(length) || y < minY || y > maxY) {
+            return false;
+        }
+        if (!isLattice()) {
+            return true;
+        }
+        long row = stepY == 0 ? 0 : Math.floorDiv(y + tolerance - originY, stepY);
+        boolean onRow = stepY == 0 || y - (originY + row * stepY) <= tolerance;
+        long start = originX + (drop > 0 && Math.floorMod(row, 2) == 1 ? drop : 0);
+        boolean onColumn = stepX == 0 || Math.floorMod(x + tolerance - start, stepX) <= 2 * tolerance;
+        return onRow && onColumn;
+    }
+}

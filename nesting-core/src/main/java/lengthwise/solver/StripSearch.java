@@ -1,0 +1,22 @@
+package lengthwise.solver;
+
+import lengthwise.rules.LayoutTask;
+
+/**
+ * Finds a short legal layout of a task: irregular strip packing with placement domains, obstacles and bonds.
+ *
+ * <p>Every layout that is told or returned has passed the exact test of {@link lengthwise.geometry.PairTest} for every
+ * pair and lies in every domain. The same task, seed, number of workers and budget of iterations give the same layout.
+ */
+public final class StripSearch {
+    private StripSearch() {}
+
+    /** Searches until the stop rule is met, the search is cancelled, or the layout is as short as the lower bound. */
+    public static SearchResult solve(LayoutTask layoutTask, Search search) {
+        PreparedTask task = new PreparedTask(layoutTask);
+        if (!task.unplaceable().isEmpty()) {
+            return new SearchResult.Unplaceable(task.unplaceable());
+        }
+        return new Run(task, search).result();
+    }
+}

@@ -1,0 +1,83 @@
+package lengthwise.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.QuarterTurn;
+import lengthwise.geometry.RandomRings;
+import lengthwise.geometry.Ring;
+import lengthwise.rules.Bond;
+import lengthwise.rules.Demand;
+import lengthwise.rules.LayoutTask;
+import lengthwise.rules.Obstacle;
+import lengthwise.rules.PlacementDomain;
+import lengthwise.rules.PlacementDomain.Positions;
+
+/** Tasks for tests, in micrometres. */
+final class Tasks {
+    static final List<Orientation> ONE_WAY = List.of(Orientation.AS_DRAWN);
+    static final List<Orientation> EITHER_WAY = List.of(Orientation.AS_DRAWN, new Orientation(false, QuarterTurn.HALF));
+
+    private Tasks() {}
+
+    static LayoutTask of(long height, List<Demand> demands) {
+        return new LayoutTask(height, demands, List.of(), List.of());
+    }
+
+    static Demand free(Ring ring, List<Orientation> orientations, long gap) {
+        return new Demand(Outline.of(ring), new PlacementDomain(orientations, new Positions.Free()), gap);
+    }
+
+    static Ring rectangle(long width, long height) {
+        return Ring.of(0, 0, width, 0, width, height, 0, height);
+    }
+
+    /** Returns star-shaped pieces of 40 to 400 mm, each shape several times, on a cloth of 900 mm. */
+    static LayoutTask stars(long seed, int pieces, long gap) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Demand> demands = new ArrayList<>();
+        while (demands.size() < pieces) {
+            Ring ring = RandomRings.star(random, random.nextInt(4, 16), 20_000, 200_000);
+            for (int copies = random.nextInt(1, 4); copies > 0 && demands.size() < pieces; copies--) {
+                demands.add(free(ring, random.nextBoolean() ? EITHER_WAY : ONE_WAY, gap));
+            }
+        }
+        return of(900_000, demands);
+    }
+
+    /** Returns a task in which every kind of domain, an obstacle and a bond occur. */
+    static LayoutTask mixed(long seed, int pieces, long gap) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Demand> demands = new ArrayList<>();
+        for (Demand demand : stars(seed, pieces, gap).demands()) {
+            Positions positions = switch (random.nextInt(6)) {
+                case 0 ->
+                    new Positions.Lattice(
+                            new Point(1_234, -777),
+                            new Point(5_000, 9_000),
+                            64_000,
+                            32_000,
+                            random.nextBoolean(),
+                            random.nextBoolean() ? 0 : 1_500);
+                case 1 -> new Positions.Lattice(Point.ORIGIN, new Point(0, 0), 80_000, 0, false, 0);
+                case 2 -> new Positions.Line(new Point(0, demand.outline().box().minY()), 0);
+                default -> new Positions.Free();
+            };
+            List<Orientation> orientations = positions instanceof Positions.Line
+                    ? ONE_WAY
+                    : demand.domain().orientations();
+            demands.add(new Demand(demand.outline(), new PlacementDomain(orientations, positions), gap));
+        }
+        List<Integer> garment = new ArrayList<>();
+        for (int i = 0; i < demands.size() && garment.size() < 4; i++) {
+            if (demands.get(i).domain().orientations().size() == 2) {
+                garment.add(i);
+            }
+        }
+        Outline flaw = Outline.of(Ring.of(300_000, 400_000, 360_000, 400_000, 360_000, 430_000, 300_000, 430_000));
+        return new LayoutTask(900_000, demands, List.of(new Obstacle(flaw)), List.of(new Bond.SameTurn(garment)));
+    }
+}
