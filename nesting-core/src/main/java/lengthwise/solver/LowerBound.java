@@ -1,0 +1,90 @@
+package lengthwise.solver;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Ring;
+import lengthwise.rules.Demand;
+import lengthwise.rules.LayoutTask;
+import lengthwise.rules.PlacementDomain.Positions;
+
+/**
+ * A length that no layout of a task can fall below, in micrometres: the largest of
+ *
+ * <ul>
+ *   <li>the area of all pieces over the height of the strip,
+ *   <li>the least extent of the longest piece,
+ *   <li>for pieces tied to one line, such as the fold: what they occupy of that line, one beside the other, and the
+ *       gaps between them.
+ * </ul>
+ */
+public final class LowerBound {
+    private LowerBound() {}
+
+    /** Returns the bound, rounded up to the grid. */
+    public static long of(LayoutTask task) {
+        long bound = Math.max(area(task), longestPiece(task));
+        Map<Long, List<Demand>> byLine = new LinkedHashMap<>();
+        for (Demand demand : task.demands()) {
+            if (demand.domain().positions() instanceof Positions.Line line) {
+                byLine.merge(line.y(), List.of(demand), LowerBound::joined);
+            }
+        }
+        for (List<Demand> tied : byLine.values()) {
+            bound = Math.max(bound, alongLine(tied));
+        }
+        return bound;
+    }
+
+    private static List<Demand> joined(List<Demand> some, List<Demand> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    private static long area(LayoutTask task) {
+        long doubled = task.demands().stream()
+                .mapToLong(demand -> demand.outline().shell().doubleArea())
+                .sum();
+        long doubleHeight = 2 * task.height();
+        return (doubled + doubleHeight - 1) / doubleHeight;
+    }
+
+    private static long longestPiece(LayoutTask task) {
+        return task.demands().stream()
+                .mapToLong(demand -> demand.domain().orientations().stream()
+                        .mapToLong(orientation ->
+                                orientation.apply(demand.outline()).box().width())
+                        .min()
+                        .orElseThrow())
+                .max()
+                .orElse(0);
+    }
+
+    private static long alongLine(List<Demand> tied) {
+        long contact = tied.stream().mapToLong(LowerBound::contact).sum();
+        long leastGap = tied.stream().mapToLong(Demand::gap).min().orElse(0);
+        return contact + (tied.size() - 1) * leastGap;
+    }
+
+    /** Returns the least length of outline that lies on the line in any allowed orientation. */
+    private static long contact(Demand demand) {
+        Positions.Line line = (Positions.Line) demand.domain().positions();
+        return demand.domain().orientations().stream()
+                .mapToLong(orientation -> onLine(demand, orientation, line))
+                .min()
+                .orElseThrow();
+    }
+
+    private static long onLine(Demand demand, Orientation orientation, Positions.Line line) {
+        Ring ring = orientation.apply(demand.outline()).shell();
+        long y = orientation.apply(line.anchor()).y();
+        long sum = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            if (ring.y(i) == y && ring.edge(i).y() == 0) {
+                sum += Math.abs(ring.edge(i).x());
+            }
+        }
+        return sum;
+    }
+}
