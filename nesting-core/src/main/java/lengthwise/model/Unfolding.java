@@ -41,6 +41,45 @@ public final class Unfolding {
                 opened(half.marks(), reflection));
     }
 
+    /**
+     * Returns the part of a whole outline that lies on the half's side of its fold edge: the inverse of {@link #whole},
+     * for an outline that was changed symmetrically in between. Where the outline crosses the fold it is cut there.
+     */
+    public static Outline half(Outline whole, Piece half) {
+        Segment fold = half.foldEdge().orElseThrow();
+        boolean along = fold.from().y() == fold.to().y();
+        long line = along ? fold.from().y() : fold.from().x();
+        long side = sideOf(half.outline().shell(), along, line);
+        List<Point> kept = new ArrayList<>();
+        Ring shell = whole.shell();
+        for (int i = 0; i < shell.size(); i++) {
+            Point from = shell.vertex(i);
+            Point to = shell.vertex((i + 1) % shell.size());
+            long beyondFrom = side * ((along ? from.y() : from.x()) - line);
+            long beyondTo = side * ((along ? to.y() : to.x()) - line);
+            if (beyondFrom >= 0) {
+                kept.add(from);
+            }
+            if ((beyondFrom < 0 && beyondTo > 0) || (beyondFrom > 0 && beyondTo < 0)) {
+                double share = beyondFrom / ((double) beyondFrom - beyondTo);
+                kept.add(
+                        along
+                                ? new Point(from.x() + StrictMath.round((to.x() - from.x()) * share), line)
+                                : new Point(line, from.y() + StrictMath.round((to.y() - from.y()) * share)));
+            }
+        }
+        List<Ring> holes = whole.holes().stream()
+                .filter(hole -> sideOf(hole, along, line) == side)
+                .toList();
+        return new Outline(Ring.of(kept), holes);
+    }
+
+    private static long sideOf(Ring ring, boolean along, long line) {
+        long less = line - (along ? ring.box().minY() : ring.box().minX());
+        long more = (along ? ring.box().maxY() : ring.box().maxX()) - line;
+        return more >= less ? 1 : -1;
+    }
+
     private static UnaryOperator<Point> reflection(Piece half, Segment fold) {
         if (fold.from().y() == fold.to().y()) {
             long y = fold.from().y();
