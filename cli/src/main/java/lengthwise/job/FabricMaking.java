@@ -1,0 +1,113 @@
+package lengthwise.job;
+
+import java.util.List;
+import java.util.Optional;
+import lengthwise.geometry.Box;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Repeat;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Spread;
+
+/** Makes the fabric of a job one to cut from: what the maker did not say is assumed and noted. */
+final class FabricMaking {
+    /** Selvedges of about a centimetre are usual: common practice, no source. */
+    private static final Length UNUSABLE_EDGE = Length.ofMillimetres(10);
+
+    /** Ends of 1.5 to 2 cm for elastic cloth (Industrial Cutting of Textile Materials, p. 31). */
+    private static final Length END_ALLOWANCE = Length.ofMillimetres(20);
+
+    private static final Length SOLD_BY = Length.ofMillimetres(100);
+
+    private FabricMaking() {}
+
+    static Fabric of(JobFabric said, Assumptions assumed) {
+        Fabric.UnusableEdge edge = said.unusableEdge().orElseGet(() -> {
+            assumed.note("1 cm along each selvedge is left uncut.", "Say unusable-edge: {each-side: …} to change it.");
+            return Fabric.UnusableEdge.eachSide(UNUSABLE_EDGE);
+        });
+        Spread.Form form = said.spreadForm().orElseGet(() -> {
+            assumed.note("The cloth is laid in a single layer, right side up.");
+            return Spread.Form.SINGLE_LAYER;
+        });
+        Length ends = said.endAllowance().orElseGet(() -> {
+            assumed.note("2 cm are left at each cut end of the cloth.");
+            return END_ALLOWANCE;
+        });
+        Shrinkage shrinkage = said.shrinkage().orElseGet(() -> {
+            assumed.note("The cloth does not shrink, or the pattern allows for it.");
+            return Shrinkage.NONE;
+        });
+        Length step = said.soldBy().orElseGet(() -> {
+            assumed.note("The shop sells by 10 cm.");
+            return SOLD_BY;
+        });
+        Fabric unmarked = new Fabric(
+                said.name(),
+                said.role(),
+                said.width(),
+                edge,
+                direction(said, assumed),
+                said.mostStretch(),
+                Optional.empty(),
+                shrinkage,
+                new Spread(form, ends),
+                said.price(),
+                step,
+                List.of());
+        return withPrintAndFlaws(unmarked, said);
+    }
+
+    private static Direction direction(JobFabric said, Assumptions assumed) {
+        return said.direction().orElseGet(() -> {
+            if (said.repeat().isPresent()) {
+                assumed.note("The print has an up and a down: every piece lies one way.");
+                return Direction.ONE_WAY;
+            }
+            assumed.note(
+                    "The cloth has neither print nor pile with an up and a down: pieces may lie either way round.",
+                    "For one-way cloth say direction: one-way; it takes as much or more.");
+            return Direction.EITHER_WAY;
+        });
+    }
+
+    /** Carries the print's origin and the flaws from the bought cloth to marker coordinates on the table. */
+    private static Fabric withPrintAndFlaws(Fabric fabric, JobFabric said) {
+        return new Fabric(
+                fabric.name(),
+                fabric.role(),
+                fabric.width(),
+                fabric.unusableEdge(),
+                fabric.direction(),
+                fabric.mostStretch(),
+                said.repeat()
+                        .map(print -> new Repeat(
+                                print.lengthwise(),
+                                print.crosswise(),
+                                print.halfDrop(),
+                                along(fabric, print.fromStart()),
+                                across(fabric, print.fromSelvedge()))),
+                fabric.shrinkage(),
+                fabric.spread(),
+                fabric.price(),
+                fabric.soldBy(),
+                said.flaws().stream()
+                        .map(flaw -> new Box(
+                                along(fabric, flaw.fromStart()).micrometres(),
+                                across(fabric, flaw.fromSelvedge()).micrometres(),
+                                along(fabric, flaw.fromStart().plus(flaw.length()))
+                                        .micrometres(),
+                                across(fabric, flaw.fromSelvedge().plus(flaw.width()))
+                                        .micrometres()))
+                        .toList());
+    }
+
+    private static Length along(Fabric fabric, Length fromStart) {
+        return fromStart.scaled(fabric.lengthKept()).minus(fabric.spread().endAllowance());
+    }
+
+    private static Length across(Fabric fabric, Length fromSelvedge) {
+        return fromSelvedge.minus(fabric.unusableEdge().near()).scaled(fabric.widthKept());
+    }
+}

@@ -1,0 +1,264 @@
+package lengthwise.job;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lengthwise.FabricRun.Assumption;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.QuarterTurn;
+import lengthwise.model.Bundle;
+import lengthwise.model.Congruence;
+import lengthwise.model.Cut;
+import lengthwise.model.CutPiece;
+import lengthwise.model.Fabric;
+import lengthwise.model.Garment;
+import lengthwise.model.Hand;
+import lengthwise.model.Length;
+import lengthwise.model.MarkerOrder;
+import lengthwise.model.Piece;
+import lengthwise.model.Size;
+import lengthwise.model.Unfolding;
+
+/**
+ * A job brought together with its drawings: one marker order for each fabric.
+ *
+ * @param warnings sentences for the maker
+ */
+public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
+    /** Pieces lie this far apart where the job does not say: scissors and rotary cutters, common practice, no source. */
+    private static final Length GAP = Length.ofMillimetres(3);
+
+    /** What one fabric has to give, and what was assumed about it. */
+    public record FabricOrder(MarkerOrder order, List<Assumption> assumptions) {}
+
+    /**
+     * Reads the drawings of a job and works out its orders.
+     *
+     * @param folder what the drawings' paths are relative to
+     * @throws JobException with one line for the maker: what is wrong, or the question that she has to answer
+     */
+    public static Orders of(Job job, Path folder) throws JobException {
+        List<String> warnings = new ArrayList<>();
+        PatternBook book = PatternBook.read(job, folder, warnings);
+        return new Making(job, book, warnings).orders();
+    }
+
+    /** One making of orders; its maps fill as it goes. */
+    private static final class Making {
+        private final Job job;
+        private final PatternBook book;
+        private final List<String> warnings;
+        private final List<String> roles;
+        private final List<String> roleWords;
+        private final Map<String, Map<String, CutPiece>> made = new LinkedHashMap<>();
+
+        Making(Job job, PatternBook book, List<String> warnings) {
+            this.job = job;
+            this.book = book;
+            this.warnings = warnings;
+            this.roles = job.fabrics().stream().map(JobFabric::role).toList();
+            this.roleWords = Stream.concat(roles.stream(), Lettering.ROLE_WORDS.stream())
+                    .distinct()
+                    .toList();
+        }
+
+        Orders orders() throws JobException {
+            refuseUnknownPieces();
+            List<FabricOrder> orders = new ArrayList<>();
+            for (JobFabric said : job.fabrics()) {
+                Assumptions assumed = new Assumptions();
+                Fabric fabric = FabricMaking.of(said, assumed);
+                Length gap = job.gap().orElseGet(() -> {
+                    assumed.note("Pieces lie 3 mm apart.", "With gap: 0 mm they may touch.");
+                    return GAP;
+                });
+                List<Bundle> bundles = bundles(said, fabric, assumed);
+                if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
+                    warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
+                } else {
+                    orders.add(new FabricOrder(new MarkerOrder(fabric, gap, bundles), assumed.list()));
+                }
+            }
+            if (orders.isEmpty()) {
+                throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
+            }
+            return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+        }
+
+        private void refuseUnknownPieces() throws JobException {
+            for (JobPiece piece : job.pieces()) {
+                if (piece.strip().isEmpty() && book.pages(piece.name()).isEmpty()) {
+                    throw new JobException("%s is not in the drawings%s; they hold %s."
+                            .formatted(
+                                    piece.name(),
+                                    Spelling.nearest(piece.name(), book.names())
+                                            .map(near -> " (did you mean " + near + "?)")
+                                            .orElse(""),
+                                    String.join(", ", book.names())));
+                }
+                if (piece.gap().isPresent()) {
+                    throw new JobException("%s has a gap of its own, which is not laid out yet: use the job's gap for all pieces."
+                            .formatted(piece.name()));
+                }
+            }
+        }
+
+        private List<Bundle> bundles(JobFabric said, Fabric fabric, Assumptions assumed) throws JobException {
+            List<Bundle> bundles = new ArrayList<>();
+            int number = 1;
+            for (OrderLine line : job.order()) {
+                List<CutPiece> pieces = pieces(said, fabric, line, assumed);
+                for (int i = 0; i < line.make(); i++) {
+                    bundles.add(new Bundle(new Garment(number++, line.size()), pieces));
+                }
+            }
+            return bundles;
+        }
+
+        private List<CutPiece> pieces(JobFabric said, Fabric fabric, OrderLine line, Assumptions assumed)
+                throws JobException {
+            List<CutPiece> pieces = new ArrayList<>();
+            for (String name : book.names()) {
+                PatternBook.Page page = book.page(name, line.size());
+                for (CutRequest request : requests(name, page, said, assumed)) {
+                    pieces.add(drawn(page, request, said, fabric, line.size(), assumed));
+                }
+            }
+            for (JobPiece piece : job.pieces()) {
+                for (CutRequest request : piece.cut()) {
+                    if (piece.strip().isPresent() && request.role().equals(said.role())) {
+                        pieces.add(strip(piece, request, fabric, line, assumed));
+                    }
+                }
+            }
+            return pieces;
+        }
+
+        /** Returns what is cut of a drawn piece from this fabric: as the job says, else as it is lettered, else one. */
+        private List<CutRequest> requests(String name, PatternBook.Page page, JobFabric fabric, Assumptions assumed)
+                throws JobException {
+            List<CutRequest> said = job.piece(name).map(JobPiece::cut).orElse(List.of());
+            if (!said.isEmpty()) {
+                return said.stream()
+                        .filter(request -> request.role().equals(fabric.role()))
+                        .toList();
+            }
+            List<CutRequest> lettered = new ArrayList<>();
+            List<Lettering.LetteredCut> cuts = Lettering.cuts(page.piece().lettering(), roleWords);
+            for (Lettering.LetteredCut cut : cuts) {
+                String role = role(name, cut.role());
+                if (!roles.contains(role)) {
+                    warnings.add("%s is lettered to be cut from %s, and the job has no fabric for it: none is cut."
+                            .formatted(name, role));
+                }
+                if (role.equals(fabric.role())) {
+                    lettered.add(new CutRequest(role, cut.count(), cut.manner()));
+                }
+            }
+            if (!cuts.isEmpty()) {
+                return lettered;
+            }
+            String role = role(name, Optional.empty());
+            assumed.note("%s is cut once for each garment.".formatted(name));
+            return role.equals(fabric.role()) ? List.of(new CutRequest(role, 1, Optional.empty())) : List.of();
+        }
+
+        private String role(String piece, Optional<String> lettered) throws JobException {
+            if (lettered.isPresent() || roles.size() == 1) {
+                return lettered.orElse(roles.get(0));
+            }
+            throw new JobException("From which fabric is %s cut? The job has %s: say under pieces %s: {cut: {%s: …}}."
+                    .formatted(piece, String.join(", ", roles), piece, roles.get(0)));
+        }
+
+        private CutPiece drawn(
+                PatternBook.Page page, CutRequest request, JobFabric said, Fabric fabric, Size size, Assumptions assumed)
+                throws JobException {
+            String key = String.join(
+                    "\n", page.piece().name(), size.name(), fabric.name(), request.toString());
+            Map<String, CutPiece> ofFabric = made.computeIfAbsent(fabric.name(), name -> new LinkedHashMap<>());
+            CutPiece before = ofFabric.get(key);
+            if (before != null) {
+                return before;
+            }
+            Cut cut = cut(page, request);
+            Optional<JobPiece> saidPiece = job.piece(page.piece().name());
+            boolean wrongSideOut =
+                    said.rightSide().isPresent() && said.rightSide().get() == JobFabric.RightSide.BODY;
+            Piece piece = PieceMaking.of(
+                    page.piece(),
+                    page.drawing(),
+                    saidPiece,
+                    fabric,
+                    size,
+                    cut.manner() == Cut.Manner.ON_FOLD,
+                    wrongSideOut,
+                    assumed);
+            refuseUnopenable(piece, page);
+            Optional<Hand> hand = saidPiece.flatMap(JobPiece::drawn);
+            if (hand.isEmpty() && cut.manner() == Cut.Manner.PAIR) {
+                assumed.note("Pieces cut in pairs are drawn as worn on the right side of the body, right side of the cloth up.");
+            }
+            Hand drawnHand = hand.orElse(cut.manner() == Cut.Manner.PAIR ? Hand.RIGHT : Hand.NONE);
+            CutPiece result = new CutPiece(piece, cut, drawnHand);
+            ofFabric.put(key, result);
+            return result;
+        }
+
+        private static void refuseUnopenable(Piece piece, PatternBook.Page page) throws JobException {
+            try {
+                Unfolding.whole(piece);
+            } catch (IllegalArgumentException cannotOpen) {
+                throw new JobException(page.drawing().file() + ": " + cannotOpen.getMessage());
+            }
+        }
+
+        private Cut cut(PatternBook.Page page, CutRequest request) throws JobException {
+            if (request.manner().isEmpty() && page.piece().foldEdge().isPresent()) {
+                return new Cut(request.count(), Cut.Manner.ON_FOLD);
+            }
+            return request.cut(isSymmetric(page.piece().outline()))
+                    .orElseThrow(() -> new JobException(
+                            "%s is cut %d from %s: is that \"%d alike\" or \"%s\"? Its left and right differ, so say which under pieces."
+                                    .formatted(
+                                            page.piece().name(),
+                                            request.count(),
+                                            request.role(),
+                                            request.count(),
+                                            pairs(request.count()))));
+        }
+
+        private static String pairs(int count) {
+            return count % 2 == 1 ? count + " pairs" : count == 2 ? "1 pair" : count / 2 + " pairs";
+        }
+
+        private static boolean isSymmetric(Outline drawn) {
+            Outline mirrored = new Orientation(true, QuarterTurn.NONE).apply(drawn);
+            for (int quarters = 0; quarters < 4; quarters++) {
+                if (Congruence.byTranslation(
+                        drawn, new Orientation(false, QuarterTurn.of(quarters)).apply(mirrored))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private CutPiece strip(JobPiece said, CutRequest request, Fabric fabric, OrderLine line, Assumptions assumed)
+                throws JobException {
+            JobStrip strip = said.strip().orElseThrow();
+            Length length = strip.lengthFor(line)
+                    .orElseThrow(() -> new JobException("%s is cut by a measure that the order line %s does not give."
+                            .formatted(said.name(), line.size().name())));
+            Cut cut = request.cut(true).orElseThrow();
+            Piece piece = StripMaking.of(
+                    said.name(), strip, length, line.size(), cut.manner(), assumed);
+            Cut counted = cut.manner() == Cut.Manner.PAIR ? new Cut(cut.count() * 2, Cut.Manner.ALIKE) : cut;
+            return new CutPiece(StripMaking.scaled(piece, fabric), counted, Hand.NONE);
+        }
+    }
+}
