@@ -1,0 +1,4 @@
+@NullMarked
+package lengthwise.demos;
+
+import org.jspecify.annotations.NullMarked;
