@@ -1,0 +1,120 @@
+package lengthwise.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import lengthwise.model.Hand;
+import lengthwise.model.Spread;
+
+/**
+ * Every garment gets what it needs of each piece, in the right hands, and nothing besides.
+ *
+ * <p>On a single layer a placed outline gives one piece. Cut through two layers that lie face to face it gives one as
+ * drawn and one mirrored; where the two are the same, they are two alike, and may serve two garments. Of such pieces one
+ * may be left over, since cloth in two layers cannot give an odd number. A half on the fold opens to one whole piece.
+ */
+final class Count {
+    private final Spread.Form form;
+
+    Count(Spread.Form form) {
+        this.form = form;
+    }
+
+    /** One cut piece that a placed outline gives, and how it can be read. */
+    private record CutOut(PlacedPiece from, boolean canBeAsDrawn, boolean canBeMirrored) {
+        boolean isEither() {
+            return canBeAsDrawn && canBeMirrored;
+        }
+
+        CutOut otherLayer() {
+            return new CutOut(from, /* canBeAsDrawn= */ canBeMirrored, /* canBeMirrored= */ canBeAsDrawn);
+        }
+    }
+
+    List<Violation> violations(List<Wanted> wanted, List<Laid> laid) {
+        return wanted.stream().flatMap(one -> violations(one, laid).stream()).toList();
+    }
+
+    private List<Violation> violations(Wanted wanted, List<Laid> laid) {
+        List<CutOut> cut = laid.stream()
+                .filter(piece -> piece.wanted().contains(wanted))
+                .flatMap(piece -> cutOuts(wanted, piece))
+                .toList();
+        boolean throughBothLayers = form.layers() > 1 && !wanted.onFold();
+        boolean either = cut.stream().allMatch(CutOut::isEither);
+        if (throughBothLayers && !either && wanted.asDrawn() != wanted.mirrored()) {
+            return cut.stream().map(Count::notAlike).toList();
+        }
+        int needed = wanted.asDrawn() + wanted.mirrored();
+        int surplus = cut.size() - needed;
+        List<Violation> violations = new ArrayList<>();
+        if (surplus > (throughBothLayers && either ? 1 : 0)) {
+            violations.add(new Violation.Surplus(cut.get(cut.size() - 1).from(), surplus));
+        }
+        List<CutOut> wrong = wrongHanded(wanted, cut);
+        wrong.stream()
+                .limit(Math.max(0, wrong.size() - Math.max(0, surplus)))
+                .forEach(piece -> violations.add(wrongHand(wanted, piece)));
+        if (surplus < 0) {
+            violations.add(new Violation.Missing(
+                    wanted.name(), wanted.size(), wanted.garment().number(), lacking(wanted, cut), -surplus));
+        }
+        return violations;
+    }
+
+    private Stream<CutOut> cutOuts(Wanted wanted, Laid laid) {
+        CutOut upper = new CutOut(
+                laid.placed(),
+                laid.readings().stream().anyMatch(reading -> !reading.flipped()),
+                laid.readings().stream().anyMatch(Reading::flipped));
+        if (form.layers() == 1 || wanted.onFold()) {
+            return Stream.of(wanted.onFold() ? new CutOut(laid.placed(), true, false) : upper);
+        }
+        if (laid.wanted().size() == 1) {
+            return Stream.of(upper, upper.otherLayer());
+        }
+        return Stream.of(laid.wanted().get(0).equals(wanted) ? upper : upper.otherLayer());
+    }
+
+    /** Returns those that lie one way beyond the number wanted that way, the last ones first to be blamed. */
+    private static List<CutOut> wrongHanded(Wanted wanted, List<CutOut> cut) {
+        List<CutOut> onlyAsDrawn =
+                cut.stream().filter(piece -> !piece.canBeMirrored()).toList();
+        List<CutOut> onlyMirrored =
+                cut.stream().filter(piece -> !piece.canBeAsDrawn()).toList();
+        return Stream.concat(
+                        onlyAsDrawn.stream().skip(wanted.asDrawn()),
+                        onlyMirrored.stream().skip(wanted.mirrored()))
+                .toList();
+    }
+
+    private static Violation wrongHand(Wanted wanted, CutOut piece) {
+        String lies = piece.canBeAsDrawn() ? "lies as drawn" : "lies mirrored";
+        String should = wanted.mirrored() == 0
+                ? "all %d have to lie as drawn".formatted(wanted.asDrawn())
+                : "%d have to lie as drawn and %d mirrored".formatted(wanted.asDrawn(), wanted.mirrored());
+        return new Violation.WrongHand(piece.from(), lies + ", but of this garment's " + should);
+    }
+
+    private static Violation notAlike(CutOut piece) {
+        return new Violation.WrongHand(
+                piece.from(),
+                "is cut through two layers face to face, which gives one as drawn and one mirrored; the order wants them"
+                        + " alike");
+    }
+
+    private static String lacking(Wanted wanted, List<CutOut> cut) {
+        if (wanted.mirrored() == 0) {
+            return "";
+        }
+        long asDrawn = cut.stream().filter(piece -> !piece.canBeMirrored()).count();
+        long mirrored = cut.stream().filter(piece -> !piece.canBeAsDrawn()).count();
+        boolean lacksAsDrawn = asDrawn < wanted.asDrawn();
+        boolean lacksMirrored = mirrored < wanted.mirrored();
+        if (lacksAsDrawn == lacksMirrored) {
+            return "as drawn and mirrored";
+        }
+        Hand hand = wanted.hand(lacksMirrored);
+        return (lacksMirrored ? "mirrored" : "as drawn") + (hand == Hand.NONE ? "" : " (" + hand.letter() + ")");
+    }
+}

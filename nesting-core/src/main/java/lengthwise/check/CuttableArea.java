@@ -1,0 +1,42 @@
+package lengthwise.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lengthwise.check.Violation.OffFabric.Edge;
+import lengthwise.geometry.Box;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Spread;
+
+/** Every piece lies inside the cuttable width, and between the start and the stated end of the marker. */
+final class CuttableArea {
+    private final Fabric fabric;
+    private final Length length;
+    private final long tolerance;
+
+    CuttableArea(Fabric fabric, Length length, Length tolerance) {
+        this.fabric = fabric;
+        this.length = length;
+        this.tolerance = tolerance.micrometres();
+    }
+
+    List<Violation> violations(PlacedPiece piece) {
+        Box box = piece.outline().box();
+        Edge near = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? Edge.FOLD : Edge.NEAR;
+        List<Violation> violations = new ArrayList<>();
+        over(piece, Edge.START, -box.minX(), violations);
+        over(piece, near, -box.minY(), violations);
+        over(piece, Edge.FAR, box.maxY() - fabric.cuttableWidth().micrometres(), violations);
+        long late = box.maxX() - length.micrometres();
+        if (late > tolerance) {
+            violations.add(new Violation.LengthWrong(piece, length, late / 1000.0));
+        }
+        return violations;
+    }
+
+    private void over(PlacedPiece piece, Edge edge, long by, List<Violation> violations) {
+        if (by > tolerance) {
+            violations.add(new Violation.OffFabric(piece, edge, by / 1000.0));
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package lengthwise.check;
+
+import lengthwise.model.Piece;
+
+/** The grain runs parallel to the selvedge, unless the piece is a strip that may run across. */
+final class GrainLine implements PieceRule {
+    @Override
+    public boolean isKept(PlacedPiece placed, Wanted wanted, Reading reading) {
+        return wanted.piece().turning() == Piece.Turning.ANY_QUARTER || !reading.isAcrossGrain();
+    }
+
+    @Override
+    public Violation violation(PlacedPiece placed, Wanted wanted, Reading reading) {
+        return new Violation.OffGrain(placed, 90);
+    }
+}

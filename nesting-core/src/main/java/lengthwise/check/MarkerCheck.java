@@ -1,0 +1,135 @@
+package lengthwise.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
+import lengthwise.model.Spread;
+
+/**
+ * The judge of a marker: lists everything that is wrong with it. An empty list is the leave to cut.
+ *
+ * <p>It sees only the order and the outlines as they lie with their labels. What has to be there it works out from the
+ * order itself; how a piece lies it reads from its outline. A marker of our own is judged exactly, to the micrometre; one
+ * read back from a file to a tolerance.
+ */
+public final class MarkerCheck {
+    /** How far a marker read back from a file may be off. */
+    public static final Length OUTSIDE_TOLERANCE = Length.ofMillimetres(0.02);
+
+    private final MarkerOrder order;
+    private final Length tolerance;
+    private final List<Wanted> wanted;
+    private final ShapeReader shapes;
+    private final List<PieceRule> rules;
+
+    private MarkerCheck(MarkerOrder order, Length tolerance) {
+        Fabric fabric = order.fabric();
+        this.order = order;
+        this.tolerance = tolerance;
+        this.wanted = Wanted.of(order);
+        this.shapes = new ShapeReader(tolerance);
+        this.rules = List.of(
+                new GrainLine(),
+                new UpEnd(fabric.direction()),
+                new HandLetter(fabric.spread().form()),
+                new FoldEdge(tolerance),
+                new PrintMatch(fabric.repeatOnTable(), tolerance));
+    }
+
+    /** Returns what is wrong with a marker of our own, with no tolerance. */
+    public static List<Violation> violations(Marker marker) {
+        return violations(
+                marker.order(),
+                marker.placements().stream().map(PlacedPiece::of).toList(),
+                marker.length(),
+                Length.ZERO);
+    }
+
+    /**
+     * Returns what is wrong with a marker from any source.
+     *
+     * @param pieces everything that is to be cut from it
+     * @param length the marker's stated length
+     * @param tolerance how far an outline may be off, and two may be into each other
+     */
+    public static List<Violation> violations(
+            MarkerOrder order, List<PlacedPiece> pieces, Length length, Length tolerance) {
+        return new MarkerCheck(order, tolerance).judge(pieces, length);
+    }
+
+    private List<Violation> judge(List<PlacedPiece> pieces, Length length) {
+        CuttableArea area = new CuttableArea(order.fabric(), length, tolerance);
+        Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
+        List<Violation> violations = new ArrayList<>(new Separation(order.gap(), tolerance).violations(pieces));
+        List<Laid> known = new ArrayList<>();
+        for (PlacedPiece piece : pieces) {
+            violations.addAll(area.violations(piece));
+            violations.addAll(flaws.violations(piece));
+            identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
+        }
+        Spread.Form form = order.fabric().spread().form();
+        Count count = new Count(form);
+        violations.addAll(
+                order.fabric().direction() == Direction.ONE_WAY_PER_GARMENT
+                        ? new GarmentDirection(count).violations(wanted, known)
+                        : count.violations(wanted, known));
+        return violations;
+    }
+
+    /** Finds out what a piece is in the order and how it lies. */
+    private Optional<Laid> identified(PlacedPiece piece, List<Violation> violations) {
+        List<Wanted> found = new ArrayList<>();
+        for (int garment : piece.garments().stream().distinct().toList()) {
+            List<Wanted> named =
+                    wanted.stream().filter(one -> one.isNamed(piece, garment)).toList();
+            named.stream()
+                    .filter(one -> !shapes.readings(piece.outline(), one.piece().outline())
+                            .isEmpty())
+                    .findFirst()
+                    .or(() -> named.stream().findFirst())
+                    .ifPresent(found::add);
+        }
+        if (found.isEmpty()
+                || found.size() < piece.garments().stream().distinct().count()) {
+            violations.add(new Violation.NotOrdered(piece));
+        }
+        return found.isEmpty() ? Optional.empty() : Optional.of(read(piece, found, violations));
+    }
+
+    private Laid read(PlacedPiece piece, List<Wanted> found, List<Violation> violations) {
+        List<Reading> readings = List.of();
+        for (Wanted one : found) {
+            List<Reading> exact = shapes.readings(piece.outline(), one.piece().outline());
+            if (exact.isEmpty()) {
+                ShapeReader.Finding finding = shapes.nearest(piece, one.piece().outline());
+                violations.addAll(finding.violations());
+                exact = finding.readings();
+            }
+            readings = readings.isEmpty() ? exact : readings;
+        }
+        return new Laid(piece, found, readings);
+    }
+
+    /** Applies the rules of single pieces in turn, each to the readings that kept those before it. */
+    private Laid ruled(Laid laid, List<Violation> violations) {
+        Laid narrowed = laid;
+        Wanted first = laid.wanted().get(0);
+        for (PieceRule rule : rules) {
+            List<Reading> kept = narrowed.readings().stream()
+                    .filter(reading -> rule.isKept(laid.placed(), first, reading))
+                    .toList();
+            if (kept.isEmpty()) {
+                violations.add(
+                        rule.violation(laid.placed(), first, narrowed.readings().get(0)));
+            } else {
+                narrowed = narrowed.readAs(kept);
+            }
+        }
+        return narrowed;
+    }
+}

@@ -1,0 +1,42 @@
+package lengthwise.check;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import lengthwise.geometry.Outline;
+import lengthwise.model.Garment;
+import lengthwise.model.Item;
+import lengthwise.model.Placement;
+
+/**
+ * A piece as it lies in a marker, with what is written on it: what the check sees of a marker, whether it comes from
+ * our own search or is read back from a file.
+ *
+ * @param size empty for what comes in one size
+ * @param garments numbers of the garments it is for: one, or on folded fabric one a layer, maybe the same twice
+ * @param hand L, R or nothing
+ * @param outline the cut line in marker coordinates
+ */
+public record PlacedPiece(String piece, String size, List<Integer> garments, String hand, Outline outline) {
+    public PlacedPiece {
+        garments = List.copyOf(garments);
+    }
+
+    static PlacedPiece of(Placement placement) {
+        Item item = placement.item();
+        return new PlacedPiece(
+                item.piece().name(),
+                item.piece().size().name(),
+                item.garments().stream().map(Garment::number).toList(),
+                item.hand().letter(),
+                placement.outline());
+    }
+
+    /** Returns what a maker calls it: "cup S, L, of garment 3". */
+    String called() {
+        String named = size.isEmpty() ? piece : piece + " " + size;
+        String handed = hand.isEmpty() ? named : named + ", " + hand + ",";
+        String numbers = garments.stream().distinct().map(String::valueOf).collect(Collectors.joining(" and "));
+        boolean several = garments.stream().distinct().count() > 1;
+        return numbers.isEmpty() ? handed : handed + (several ? " of garments " : " of garment ") + numbers;
+    }
+}

@@ -1,0 +1,180 @@
+package lengthwise.check;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import lengthwise.geometry.Box;
+import lengthwise.model.Length;
+
+/** Something that is wrong with a marker. Amounts are millimetres, square millimetres or degrees. */
+public sealed interface Violation {
+    /** Returns what is wrong, by how much and where, for the maker. */
+    String sentence();
+
+    /**
+     * Two pieces have cloth in common.
+     *
+     * @param thickness diameter of the largest disc that fits in what they have in common
+     */
+    record Overlap(PlacedPiece piece, PlacedPiece other, double squareMillimetres, double thickness)
+            implements Violation {
+        @Override
+        public String sentence() {
+            return "%s overlaps %s: %s mm² in common, %s mm at its thickest."
+                    .formatted(piece.called(), other.called(), amount(squareMillimetres), amount(thickness));
+        }
+    }
+
+    /** Two pieces do not keep the gap. */
+    record TooClose(PlacedPiece piece, PlacedPiece other, double distance, Length gap) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies %s mm from %s; the gap has to be %s mm."
+                    .formatted(piece.called(), amount(distance), other.called(), amount(gap.millimetres()));
+        }
+    }
+
+    /** A piece leaves the cuttable area over one of its edges. */
+    record OffFabric(PlacedPiece piece, Edge edge, double by) implements Violation {
+        /** The edges of the cuttable area, the end of the marker excepted. */
+        public enum Edge {
+            START("the start of the marker"),
+            NEAR("the edge of the cuttable width at y = 0"),
+            FOLD("the fold"),
+            FAR("the far edge of the cuttable width");
+
+            private final String text;
+
+            Edge(String text) {
+                this.text = text;
+            }
+        }
+
+        @Override
+        public String sentence() {
+            return "%s reaches %s mm over %s.".formatted(piece.called(), amount(by), edge.text);
+        }
+    }
+
+    /** The marker's stated length ends before a piece does. */
+    record LengthWrong(PlacedPiece piece, Length length, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "The marker is said to be %s mm long, but %s ends %s mm after that."
+                    .formatted(amount(length.millimetres()), piece.called(), amount(by));
+        }
+    }
+
+    /** A piece lies over a flaw of the fabric. */
+    record OverFlaw(PlacedPiece piece, Box flaw, double squareMillimetres, double thickness) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies over the flaw from x %s to %s mm, y %s to %s mm: %s mm² of it, %s mm at its thickest."
+                    .formatted(
+                            piece.called(),
+                            amount(flaw.minX() / 1000.0),
+                            amount(flaw.maxX() / 1000.0),
+                            amount(flaw.minY() / 1000.0),
+                            amount(flaw.maxY() / 1000.0),
+                            amount(squareMillimetres),
+                            amount(thickness));
+        }
+    }
+
+    /** A piece does not lie on grain. */
+    record OffGrain(PlacedPiece piece, double degrees) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies %s° off grain.".formatted(piece.called(), amount(degrees));
+        }
+    }
+
+    /** The up end of a piece does not point to the up end of the fabric. */
+    record WrongWayUp(PlacedPiece piece, int degrees) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies the wrong way up on one-way fabric: its up end points %d° away from the fabric's."
+                    .formatted(piece.called(), degrees);
+        }
+    }
+
+    /** A piece lies the other way than the other pieces of its garment, on fabric where they must agree. */
+    record WrongWayInGarment(PlacedPiece piece) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies the other way than the rest of its garment; on this fabric all pieces of a garment lie the"
+                            .formatted(piece.called())
+                    + " same way.";
+        }
+    }
+
+    /** What is cut would be the mirror image of what the order wants, or carries the wrong letter. */
+    record WrongHand(PlacedPiece piece, String why) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s %s.".formatted(piece.called(), why);
+        }
+    }
+
+    /** The outline is not the one that was ordered. */
+    record WrongShape(PlacedPiece piece, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "The cut line of %s is not the ordered one: it is up to %s mm away from it."
+                    .formatted(piece.called(), amount(by));
+        }
+    }
+
+    /** The match point of a piece is not on the print's lattice. */
+    record OffMatchPoint(PlacedPiece piece, double lengthwise, double crosswise, Length tolerance)
+            implements Violation {
+        @Override
+        public String sentence() {
+            return "The match point of %s is %s mm lengthwise and %s mm crosswise off the print; %s mm is allowed."
+                    .formatted(piece.called(), amount(lengthwise), amount(crosswise), amount(tolerance.millimetres()));
+        }
+    }
+
+    /** The fold edge of a half piece is not on the fold. */
+    record OffFold(PlacedPiece piece, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "The fold edge of %s is %s mm off the fold, which is %s mm on the opened piece."
+                    .formatted(piece.called(), amount(by), amount(2 * by));
+        }
+    }
+
+    /** Something ordered is not there. */
+    record Missing(String piece, String size, int garment, String what, int count) implements Violation {
+        @Override
+        public String sentence() {
+            return "Garment %d lacks %d × %s%s%s."
+                    .formatted(
+                            garment, count, piece, size.isEmpty() ? "" : " " + size, what.isEmpty() ? "" : ", " + what);
+        }
+    }
+
+    /** There is more of a piece than was ordered. */
+    record Surplus(PlacedPiece piece, int count) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s is there %s."
+                    .formatted(piece.called(), count == 1 ? "once too often" : count + " times too often");
+        }
+    }
+
+    /** A piece that the order does not name. */
+    record NotOrdered(PlacedPiece piece) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s is not in the order.".formatted(piece.called());
+        }
+    }
+
+    private static String amount(double value) {
+        if (Math.abs(value) > 0 && Math.abs(value) < 0.0005) {
+            return "less than 0.001";
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP);
+        return rounded.stripTrailingZeros().toPlainString();
+    }
+}
