@@ -1,7 +1,7 @@
 package lengthwise.drawing;
 
 /** A drawing that cannot be read, in one sentence for the maker: the file, the place, what is wrong, what to do. */
-public final class DrawingException extends Exception {
+public class DrawingException extends Exception {
     private static final long serialVersionUID = 1;
 
     public DrawingException(String message) {

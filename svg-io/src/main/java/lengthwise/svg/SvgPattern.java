@@ -1,8 +1,10 @@
 package lengthwise.svg;
 
 import java.nio.file.Path;
+import lengthwise.drawing.Drawing;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.PatternDrawing;
+import lengthwise.drawing.Recognition;
 import lengthwise.drawing.ScaleStatement;
 
 /** Reads pattern pieces from an SVG file, plain or gzip-compressed. */
@@ -15,8 +17,9 @@ public final class SvgPattern {
      * @throws DrawingException if the file cannot be read as an SVG drawing, is hostile, or its scale box does not
      *     measure what it should
      */
-    @SuppressWarnings({"unused", "DoNotCallSuggester"})
     public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
-        throw new DrawingException(file + ": no reader yet");
+        SvgReader reader = new SvgReader(file.toString(), SafeXml.read(file));
+        Drawing drawing = reader.draw(scale.millimetresPerUnit());
+        return Recognition.of(drawing, scale);
     }
 }

@@ -1,0 +1,46 @@
+package lengthwise.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Collects what is to be said about a drawing: warnings one by one, what is left out by its reason. */
+final class Findings {
+    private static final int NAMED = 3;
+
+    private final List<String> warnings;
+    private final List<String> leftOut;
+    private final Map<String, List<String>> counted = new LinkedHashMap<>();
+
+    Findings(Drawing drawing) {
+        warnings = new ArrayList<>(drawing.warnings());
+        leftOut = new ArrayList<>(drawing.leftOut());
+    }
+
+    void warn(String sentence) {
+        if (!warnings.contains(sentence)) {
+            warnings.add(sentence);
+        }
+    }
+
+    /** Notes that something is left out; equal reasons are counted together. */
+    void leaveOut(String reason, String what) {
+        counted.computeIfAbsent(reason, r -> new ArrayList<>()).add(what);
+    }
+
+    List<String> warnings() {
+        return warnings;
+    }
+
+    /** Returns sentences such as {@code 2 hidden shapes: 'h1' (line 4), 'h2' (line 5)}. */
+    List<String> leftOut() {
+        List<String> all = new ArrayList<>(leftOut);
+        counted.forEach((reason, things) -> {
+            String named = String.join(", ", things.subList(0, Math.min(NAMED, things.size())));
+            String more = things.size() > NAMED ? " and " + (things.size() - NAMED) + " more" : "";
+            all.add(things.size() + " " + reason + ": " + named + more);
+        });
+        return all;
+    }
+}

@@ -1,0 +1,96 @@
+package lengthwise.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Ring;
+
+/**
+ * Finds a place where a ring crosses or touches itself, if there is one. Exact.
+ *
+ * <p>Method: edges sorted by their left end are swept; each is tested with those before it whose right end is not yet
+ * passed. O(n log n) for outlines as drawn, O(n²) at worst, which {@link Effort} bounds.
+ */
+final class SelfCrossing {
+    private SelfCrossing() {}
+
+    static Optional<Point> of(Ring ring, Effort effort) throws DrawingException {
+        int n = ring.size();
+        int[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingLong(i -> left(ring, i)))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        List<Integer> active = new ArrayList<>();
+        for (int i : order) {
+            long from = left(ring, i);
+            active.removeIf(j -> right(ring, j) < from);
+            effort.spend(active.size());
+            for (int j : active) {
+                if (meet(ring, i, j)) {
+                    return Optional.of(ring.vertex(i));
+                }
+            }
+            active.add(i);
+        }
+        return Optional.empty();
+    }
+
+    private static long left(Ring ring, int edge) {
+        return Math.min(ring.x(edge), ring.x((edge + 1) % ring.size()));
+    }
+
+    private static long right(Ring ring, int edge) {
+        return Math.max(ring.x(edge), ring.x((edge + 1) % ring.size()));
+    }
+
+    /** Says whether two edges share a point other than the vertex that joins neighbours. */
+    private static boolean meet(Ring ring, int i, int j) {
+        int n = ring.size();
+        Point a = ring.vertex(i);
+        Point b = ring.vertex((i + 1) % n);
+        Point c = ring.vertex(j);
+        Point d = ring.vertex((j + 1) % n);
+        if (Math.max(a.y(), b.y()) < Math.min(c.y(), d.y()) || Math.max(c.y(), d.y()) < Math.min(a.y(), b.y())) {
+            return false;
+        }
+        if ((i + 1) % n == j) {
+            return folds(a, b, d);
+        }
+        if ((j + 1) % n == i) {
+            return folds(c, a, b);
+        }
+        int abc = side(a, b, c);
+        int abd = side(a, b, d);
+        int cda = side(c, d, a);
+        int cdb = side(c, d, b);
+        if (abc != abd && cda != cdb && abc * abd <= 0 && cda * cdb <= 0) {
+            return true;
+        }
+        return (abc == 0 && within(a, b, c))
+                || (abd == 0 && within(a, b, d))
+                || (cda == 0 && within(c, d, a))
+                || (cdb == 0 && within(c, d, b));
+    }
+
+    /** Says whether the edge after {@code corner} runs back over the edge before it. */
+    private static boolean folds(Point before, Point corner, Point after) {
+        Point there = corner.minus(before);
+        Point on = after.minus(corner);
+        return there.cross(on) == 0 && there.dot(on) < 0;
+    }
+
+    private static int side(Point a, Point b, Point c) {
+        return Long.signum(b.minus(a).cross(c.minus(a)));
+    }
+
+    private static boolean within(Point a, Point b, Point c) {
+        return Math.min(a.x(), b.x()) <= c.x()
+                && c.x() <= Math.max(a.x(), b.x())
+                && Math.min(a.y(), b.y()) <= c.y()
+                && c.y() <= Math.max(a.y(), b.y());
+    }
+}

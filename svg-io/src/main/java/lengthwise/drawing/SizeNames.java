@@ -1,0 +1,44 @@
+package lengthwise.drawing;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Knows the names that sizes of clothing usually have. Common practice, no source; EN 13402 uses S, M, L as well. */
+final class SizeNames {
+    private static final Pattern LETTERS =
+            Pattern.compile("(?:[2-9]?X{0,5}[SL]|M|OS)|(?:[2-9]X)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NUMBER =
+            Pattern.compile("\\d{1,3}(?:[-/]\\d{1,3})?[A-Z]{0,2}", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SAID = Pattern.compile("size[\\s_:.-]*(\\S.*)", Pattern.CASE_INSENSITIVE);
+
+    private SizeNames() {}
+
+    /** Returns the size that a layer's name states: "M", "XL", "3XL", "38", "Size M". */
+    static Optional<String> of(String name) {
+        var said = SAID.matcher(name.strip());
+        if (said.matches()) {
+            return Optional.of(said.group(1).strip());
+        }
+        String plain = name.strip();
+        boolean known =
+                LETTERS.matcher(plain).matches() || NUMBER.matcher(plain).matches();
+        return known ? Optional.of(plain) : Optional.empty();
+    }
+
+    /** Returns the size of the innermost layer or group that is named as one. */
+    static Optional<String> of(List<Group> groups) {
+        for (int i = groups.size() - 1; i >= 0; i--) {
+            Optional<String> size = groups.get(i).names().spoken().flatMap(SizeNames::of);
+            if (size.isPresent()) {
+                return size;
+            }
+        }
+        return Optional.empty();
+    }
+
+    static boolean isGenericLayer(String name) {
+        return name.toLowerCase(Locale.ROOT).matches("(?:layer|ebene|calque|capa|group|g)[\\s_-]*\\d*(?:-\\d+)*");
+    }
+}

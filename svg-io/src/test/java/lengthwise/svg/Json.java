@@ -1,0 +1,68 @@
+package lengthwise.svg;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** A JSON object of a test resource, as nested maps and lists. */
+record Json(Map<String, Object> members) {
+    static Json resource(String name) throws IOException {
+        try (InputStream in = Json.class.getResourceAsStream(name);
+                JsonParser parser = new JsonFactory().createParser(in)) {
+            parser.nextToken();
+            return (Json) value(parser);
+        }
+    }
+
+    private static Object value(JsonParser parser) throws IOException {
+        JsonToken token = parser.currentToken();
+        if (token == JsonToken.START_OBJECT) {
+            Map<String, Object> members = new LinkedHashMap<>();
+            while (parser.nextToken() != JsonToken.END_OBJECT) {
+                String name = parser.currentName();
+                parser.nextToken();
+                members.put(name, value(parser));
+            }
+            return new Json(members);
+        }
+        if (token == JsonToken.START_ARRAY) {
+            List<Object> items = new ArrayList<>();
+            while (parser.nextToken() != JsonToken.END_ARRAY) {
+                items.add(value(parser));
+            }
+            return items;
+        }
+        return token.isNumeric() ? parser.getDoubleValue() : parser.getText();
+    }
+
+    boolean has(String name) {
+        return members.containsKey(name);
+    }
+
+    private Object member(String name) {
+        return Objects.requireNonNull(members.get(name), name);
+    }
+
+    String text(String name) {
+        return String.valueOf(member(name));
+    }
+
+    double number(String name) {
+        return (Double) member(name);
+    }
+
+    List<Json> objects(String name) {
+        return ((List<?>) member(name)).stream().map(Json.class::cast).toList();
+    }
+
+    int count(String name) {
+        return ((List<?>) member(name)).size();
+    }
+}
