@@ -2,11 +2,13 @@ package lengthwise.job;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -27,6 +29,10 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
     /** Longer names fit on no label. */
     private static final int LONGEST_NAME = 100;
 
+    private static final int LONGEST_TEXT = 500;
+
+    private static final Pattern TIGHT_COLON = Pattern.compile("[\\w -]+:[^ ].*", Pattern.DOTALL);
+
     static Entry root(String file, Node node) {
         return new Entry(file, "", "", place(file, node), node);
     }
@@ -39,6 +45,11 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
     /** A complaint about the value. */
     JobException error(String what) {
         return complaint(place(file, node), key, what);
+    }
+
+    /** A complaint about a key that has to be in this part and is not. */
+    JobException missing(String absent, String write) {
+        return complaint(keyPlace, key.isEmpty() ? absent : key + "." + absent, "it is missing; write " + write);
     }
 
     /** A complaint about the key. */
@@ -58,6 +69,12 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
         String text = scalar.getValue().strip();
         if (text.isEmpty() || isNothing()) {
             throw error("found nothing; write " + example);
+        }
+        if (text.length() > LONGEST_TEXT) {
+            throw error("found " + Quote.of(text) + ", which is too long; use at most " + LONGEST_TEXT + " letters");
+        }
+        if (Quote.breaksLine(text)) {
+            throw error("found " + Quote.of(text) + "; write it on one line");
         }
         return text;
     }
@@ -92,11 +109,16 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
         return last == 0 ? allowed.get(0) : String.join(", ", allowed.subList(0, last)) + " or " + allowed.get(last);
     }
 
-    static String meant(String found, Iterable<String> valid) {
-        List<String> names = new ArrayList<>();
-        valid.forEach(names::add);
-        return Spelling.nearest(found, names)
+    static String meant(String found, Collection<String> valid) {
+        return Spelling.nearest(found, valid)
                 .map(name -> "; did you mean " + name + "?")
+                .orElse("");
+    }
+
+    /** Asks whether one of the keys that are there is a slip for the one that is missing. */
+    static String mistaken(String missing, Collection<String> there) {
+        return Spelling.nearest(missing, there)
+                .map(name -> "; is " + name + " meant for it?")
                 .orElse("");
     }
 
@@ -124,7 +146,12 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
     /** Reads {@code name: value} lines with names of the maker's own, in their order. */
     Map<String, Entry> named(String example) throws JobException {
         if (!(node instanceof MappingNode map)) {
-            throw error("found " + found() + " where named values are needed; write " + example);
+            boolean tightColon = node instanceof ScalarNode scalar
+                    && TIGHT_COLON.matcher(scalar.getValue()).matches();
+            throw error("found " + found()
+                    + (tightColon
+                            ? "; a colon needs a space behind it"
+                            : " where named values are needed; write " + example));
         }
         Map<String, Entry> entries = new LinkedHashMap<>();
         for (NodeTuple tuple : map.getValue()) {
@@ -161,23 +188,22 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
         List<String> keys = List.of(allowed);
         for (Entry entry : entries.values()) {
             if (!keys.contains(entry.name)) {
-                throw entry.keyError(slip(entry)
-                        + "there is no such key here; allowed: " + String.join(", ", keys)
-                        + meant(entry.name, keys));
+                throw entry.unknown("there is no such key here", keys);
             }
         }
         return new Fields(this, entries);
     }
 
-    /** Recognises what YAML makes of a decimal comma and of a colon without a space. */
-    private static String slip(Entry entry) {
-        if (entry.isNothing() && Character.isDigit(entry.name.charAt(0))) {
-            return "a comma inside { } begins a new key, so write numbers with a point (1.5); ";
+    /** A complaint about a key that is none of those allowed here. */
+    JobException unknown(String what, List<String> allowed) {
+        if (isNothing() && Character.isDigit(name.charAt(0))) {
+            return keyError("found %s behind a comma, and a comma begins a new key; write numbers with a point (1.5)"
+                    .formatted(Quote.of(name)));
         }
-        if (entry.isNothing() && entry.name.indexOf(':') > 0) {
-            return "a colon needs a space behind it; ";
+        if (isNothing() && TIGHT_COLON.matcher(name).matches()) {
+            return keyError("found %s; a colon needs a space behind it".formatted(Quote.of(name)));
         }
-        return "";
+        return keyError(what + "; allowed: " + String.join(", ", allowed) + meant(name, allowed));
     }
 
     private String found() {

@@ -19,7 +19,7 @@ record Fields(Entry whole, Map<String, Entry> entries) {
     Entry need(String key, String example) throws JobException {
         Entry entry = entries.get(key);
         if (entry == null) {
-            throw whole.keyError("the key " + key + " is missing; write " + key + ": " + example);
+            throw whole.missing(key, key + ": " + example);
         }
         return entry;
     }

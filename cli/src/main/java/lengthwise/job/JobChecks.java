@@ -43,7 +43,7 @@ final class JobChecks {
                         "order[" + (i + 1) + "].size",
                         "found %s; the sizes drawn are %s%s"
                                 .formatted(
-                                        size.isEmpty() ? "no size" : size,
+                                        size.isEmpty() ? "no size" : Quote.of(size),
                                         String.join(", ", drawn),
                                         Entry.meant(size, drawn)));
             }

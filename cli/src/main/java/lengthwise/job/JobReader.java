@@ -28,6 +28,8 @@ public final class JobReader {
     /** More garments than this are no small batch but a slip of the finger. */
     private static final int MOST_GARMENTS = 10_000;
 
+    private static final int MOST_FABRICS = 100;
+
     private static final Length LONGEST_MEASURE = Length.ofMillimetres(100_000);
     private static final Length LARGEST_BOX = Length.ofMillimetres(10_000);
 
@@ -82,10 +84,7 @@ public final class JobReader {
         Map<String, Entry> entries = root.named("version: 1, then job, drawings, fabrics, pieces and order");
         Entry version = entries.get("version");
         if (version == null) {
-            throw root.error("the key version is missing; write version: 1 as the first line"
-                    + Spelling.nearest("version", entries.keySet())
-                            .map(name -> "; is " + name + " meant for it?")
-                            .orElse(""));
+            throw root.missing("version", "version: 1 as the first line" + Entry.mistaken("version", entries.keySet()));
         }
         String text = version.text("1");
         if (!text.equals(Integer.toString(Job.VERSION))) {
@@ -166,9 +165,6 @@ public final class JobReader {
             throw entry.error("found " + Quote.of(file)
                     + "; nothing is fetched from the network, save the drawing beside the job file");
         }
-        if (Quote.breaksLine(file)) {
-            throw entry.error("found " + Quote.of(file) + "; a path is one line");
-        }
         try {
             return Path.of(file).toString().isEmpty() ? "" : file;
         } catch (InvalidPathException e) {
@@ -203,7 +199,11 @@ public final class JobReader {
         FabricReading reading = new FabricReading(measuring);
         Map<String, JobFabric> byRole = new LinkedHashMap<>();
         Map<String, String> byFileName = new LinkedHashMap<>();
-        for (Entry item : entry.named("reef-print: {width: 150 cm}").values()) {
+        Map<String, Entry> items = entry.named("reef-print: {width: 150 cm}");
+        if (items.size() > MOST_FABRICS) {
+            throw entry.error("found %d fabrics; a job takes at most %d".formatted(items.size(), MOST_FABRICS));
+        }
+        for (Entry item : items.values()) {
             JobFabric fabric = reading.read(item);
             JobFabric same = byRole.putIfAbsent(fabric.role(), fabric);
             if (same != null) {
@@ -245,10 +245,7 @@ public final class JobReader {
         Entry make = entries.remove("make");
         Entry size = entries.remove("size");
         if (make == null) {
-            throw entry.error("the key make is missing; write make: 1"
-                    + Spelling.nearest("make", entries.keySet())
-                            .map(name -> "; is " + name + " meant for it?")
-                            .orElse(""));
+            throw entry.missing("make", "make: 1" + Entry.mistaken("make", entries.keySet()));
         }
         List<Measure> measures = new ArrayList<>();
         List<String> wanted = pieces.stream()
@@ -261,9 +258,8 @@ public final class JobReader {
             if (!wanted.contains(measure.name())) {
                 List<String> allowed = new ArrayList<>(List.of("size", "make"));
                 allowed.addAll(wanted);
-                throw measure.keyError(
-                        "there is no such key here, and no strip is cut by a measure of this name; allowed: "
-                                + String.join(", ", allowed) + Entry.meant(measure.name(), allowed));
+                throw measure.unknown(
+                        "there is no such key here, and no strip is cut by a measure of this name", allowed);
             }
             measures.add(new Measure(measure.name(), measuring.positive(measure, LONGEST_MEASURE)));
         }

@@ -15,6 +15,8 @@ record Measuring(Optional<LengthUnit> units) {
     private static final Pattern PERCENT = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) ?%");
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,9}");
     private static final BigDecimal MOST_SHRINKAGE = BigDecimal.valueOf(50);
+    private static final BigDecimal SMALLEST_UNIT = BigDecimal.ONE;
+    private static final BigDecimal LARGEST_UNIT = BigDecimal.valueOf(1_000_000);
     private static final String EXAMPLE = "a length, such as 12.5 cm or 1 1/4 in";
 
     /** A length of either sign. */
@@ -30,7 +32,7 @@ record Measuring(Optional<LengthUnit> units) {
     Length notNegative(Entry entry) throws JobException {
         Length length = signed(entry);
         if (length.micrometres() < 0) {
-            throw entry.error("found %s; it must not be negative".formatted(entry.text(EXAMPLE)));
+            throw entry.error("found %s; it must not be negative".formatted(Quote.of(entry.text(EXAMPLE))));
         }
         return length;
     }
@@ -38,7 +40,7 @@ record Measuring(Optional<LengthUnit> units) {
     Length positive(Entry entry) throws JobException {
         Length length = signed(entry);
         if (length.micrometres() <= 0) {
-            throw entry.error("found %s; it must be more than 0".formatted(entry.text(EXAMPLE)));
+            throw entry.error("found %s; it must be more than 0".formatted(Quote.of(entry.text(EXAMPLE))));
         }
         return length;
     }
@@ -54,7 +56,7 @@ record Measuring(Optional<LengthUnit> units) {
     private static Length atMost(Length most, Length length, Entry entry) throws JobException {
         if (length.compareTo(most) > 0) {
             throw entry.error("found %s, which is more than %s; is the unit right?"
-                    .formatted(entry.text(EXAMPLE), LengthText.print(most, LengthUnit.M)));
+                    .formatted(Quote.of(entry.text(EXAMPLE)), LengthText.print(most, LengthUnit.M)));
         }
         return length;
     }
@@ -68,8 +70,8 @@ record Measuring(Optional<LengthUnit> units) {
         } catch (JobException e) {
             throw entry.error(e.getMessage());
         }
-        if (micrometres.signum() <= 0) {
-            throw entry.error("found %s; it must be more than 0".formatted(text));
+        if (micrometres.compareTo(SMALLEST_UNIT) < 0 || micrometres.compareTo(LARGEST_UNIT) > 0) {
+            throw entry.error("found %s; one unit of a drawing is from 0.001 mm to 1 m".formatted(Quote.of(text)));
         }
         return micrometres.movePointLeft(3).doubleValue();
     }
@@ -84,7 +86,7 @@ record Measuring(Optional<LengthUnit> units) {
         }
         BigDecimal value = new BigDecimal(percent.group(1));
         if (value.compareTo(MOST_SHRINKAGE) >= 0) {
-            throw entry.error("found " + text + "; a shrinkage is below 50 %");
+            throw entry.error("found " + Quote.of(text) + "; a shrinkage is below 50 %");
         }
         return value.movePointLeft(2).doubleValue();
     }
@@ -97,7 +99,7 @@ record Measuring(Optional<LengthUnit> units) {
         }
         int count = Integer.parseInt(text);
         if (count < 1 || count > most) {
-            throw entry.error("found " + text + "; write a whole number from 1 to " + most);
+            throw entry.error("found " + Quote.of(text) + "; write a whole number from 1 to " + most);
         }
         return count;
     }

@@ -94,8 +94,7 @@ final class PieceReading {
         List<CutRequest> cuts = new ArrayList<>();
         for (Entry request : byRole.values()) {
             if (!roles.contains(request.name())) {
-                throw request.keyError("no fabric is for %s; the fabrics are for %s%s"
-                        .formatted(request.name(), String.join(", ", roles), Entry.meant(request.name(), roles)));
+                throw request.unknown("no fabric is for this", roles);
             }
             cuts.add(cut(request, request.name()));
         }
@@ -111,7 +110,8 @@ final class PieceReading {
         }
         int count = Integer.parseInt(cut.group(1));
         if (count < 1 || count > MOST_CUT) {
-            throw entry.error("found %s; a piece is cut from 1 to %d times for one garment".formatted(text, MOST_CUT));
+            throw entry.error(
+                    "found %s; a piece is cut from 1 to %d times for one garment".formatted(Quote.of(text), MOST_CUT));
         }
         String counted = cut.group(2);
         if (counted == null) {
@@ -158,7 +158,7 @@ final class PieceReading {
         if (measure.equals("size") || measure.equals("make")) {
             throw length.need("measure", "")
                     .error("found %s, which is a key of its own in the order; give the measure another name"
-                            .formatted(measure));
+                            .formatted(Quote.of(measure)));
         }
         return new StripLength.OfMeasure(
                 measure, length.read("plus", measuring::signed).orElse(Length.ZERO));

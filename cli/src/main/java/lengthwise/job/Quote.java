@@ -9,9 +9,7 @@ final class Quote {
     static String of(String text) {
         StringBuilder shown = new StringBuilder("\"");
         text.codePoints().limit(LONGEST).forEach(point -> {
-            int type = Character.getType(point);
-            boolean invisible = breaksLine(point) || type == Character.FORMAT || type == Character.SURROGATE;
-            shown.append(invisible ? "\\u%04x".formatted(point) : Character.toString(point));
+            shown.append(isInvisible(point) ? "\\u%04x".formatted(point) : Character.toString(point));
         });
         return shown.append(text.codePointCount(0, text.length()) > LONGEST ? "…\"" : "\"")
                 .toString();
@@ -24,5 +22,14 @@ final class Quote {
     private static boolean breaksLine(int point) {
         int type = Character.getType(point);
         return type == Character.CONTROL || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR;
+    }
+
+    static boolean isInvisible(int point) {
+        int type = Character.getType(point);
+        return breaksLine(point)
+                || type == Character.FORMAT
+                || type == Character.SURROGATE
+                || type == Character.PRIVATE_USE
+                || type == Character.UNASSIGNED;
     }
 }

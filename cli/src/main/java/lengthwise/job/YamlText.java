@@ -24,6 +24,7 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
  * Reads one YAML document, bounded in size and depth, into nodes that know their place.
@@ -37,8 +38,10 @@ final class YamlText {
 
     private final String file;
     private final String text;
-    private final LoadSettings settings =
-            LoadSettings.builder().setCodePointLimit(MOST_BYTES).build();
+    private final LoadSettings settings = LoadSettings.builder()
+            .setCodePointLimit(MOST_BYTES)
+            .setAllowNonScalarKeys(true)
+            .build();
 
     YamlText(String file, String text) {
         this.file = file;
@@ -123,7 +126,8 @@ final class YamlText {
             if (tag(event).isPresent()) {
                 throw error(
                         event.getStartMark(),
-                        "found the tag " + Quote.of(tag(event).get()) + "; tags mean nothing here, leave it out");
+                        "found the tag " + Quote.of(tag(event).get().replace(Tag.PREFIX, "!!"))
+                                + "; tags mean nothing here, leave it out");
             }
         }
     }
@@ -141,10 +145,27 @@ final class YamlText {
                 .flatMap(mark -> text.lines().skip(mark.getLine()).findFirst())
                 .filter(line -> line.stripTrailing().matches("\\s*\\t.*"))
                 .isPresent();
-        return tab
-                ? "this line is indented with a tab; indent with spaces"
-                : "this is not readable YAML: " + oneLine(e.getProblem())
-                        + "; look for a missing quote, bracket, colon or space here or just above";
+        if (tab) {
+            return "this line is indented with a tab; indent with spaces";
+        }
+        String problem = oneLine(e.getProblem());
+        String opened = e.getContextMark()
+                .map(mark -> " that opens in line " + (mark.getLine() + 1))
+                .orElse("");
+        if (problem.startsWith("expected ',' or")) {
+            return "the bracket" + opened + " is not closed before this; close it, and put a comma between values";
+        }
+        if (problem.equals("found unexpected end of stream")) {
+            return "the quote" + opened + " is not closed; close it";
+        }
+        if (problem.startsWith("expected <block end>")) {
+            return "this does not line up with the lines above; keys of one part begin in the same column";
+        }
+        if (problem.startsWith("mapping values are not allowed")) {
+            return "a second colon in one line, or a line that is indented too far; put text with a colon in quotes";
+        }
+        return "this is not readable YAML: " + problem
+                + "; look for a missing quote, bracket, colon or space here or just above";
     }
 
     private static String oneLine(String message) {

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lengthwise.drawing.ScaleStatement;
@@ -34,8 +35,12 @@ class JobReaderTest {
     private static final Path FILE = Path.of("work", "plover.yaml");
 
     static String plover() throws IOException {
-        try (InputStream in = JobReaderTest.class.getResourceAsStream("plover.yaml")) {
-            return new String(java.util.Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+        return resource("plover.yaml");
+    }
+
+    static String resource(String name) throws IOException {
+        try (InputStream in = JobReaderTest.class.getResourceAsStream(name)) {
+            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 

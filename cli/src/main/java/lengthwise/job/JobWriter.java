@@ -1,0 +1,286 @@
+package lengthwise.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lengthwise.job.JobFabric.Flaw;
+import lengthwise.job.JobFabric.PrintRepeat;
+import lengthwise.job.JobStrip.StripLength;
+import lengthwise.model.Fabric.Price;
+import lengthwise.model.Fabric.UnusableEdge;
+import lengthwise.model.Length;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Size;
+
+/**
+ * Writes a job as the text of a job file, tidy and with comments, for a maker to read and change. Reading it gives an
+ * equal job.
+ */
+public final class JobWriter {
+    /** Text that means itself in YAML without quotes, also within braces. */
+    private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N}._/ -]*[\\p{L}\\p{N}._/-])?");
+
+    private static final int COMMENT_COLUMN = 44;
+
+    private final Job job;
+    private final LengthUnit unit;
+    private final StringBuilder text = new StringBuilder();
+
+    private JobWriter(Job job) {
+        this.job = job;
+        this.unit = job.units().orElse(LengthUnit.CM);
+    }
+
+    /**
+     * Returns the text of a job file.
+     *
+     * @param notes sentences for the head of the file, written as comments: what was assumed
+     */
+    public static String text(Job job, List<String> notes) {
+        return new JobWriter(job).file(notes);
+    }
+
+    private String file(List<String> notes) {
+        line("# A job for Lengthwise. Every length takes a unit: mm, cm, m, in, ft or yd.");
+        notes.forEach(note -> line("# " + note.replaceAll("\\s+", " ").trim()));
+        line("version: " + Job.VERSION);
+        line("job: " + quoted(job.title()));
+        job.units().ifPresent(units -> line("units: " + units.symbol(), "of numbers without a unit"));
+        if (!job.drawings().isEmpty()) {
+            section("drawings");
+            job.drawings().forEach(this::drawing);
+        }
+        section("fabrics");
+        job.fabrics().forEach(this::fabric);
+        if (!job.pieces().isEmpty()) {
+            section("pieces");
+            job.pieces().forEach(piece -> line("  " + quoted(piece.name()) + ": " + piece(piece)));
+        }
+        job.gap().ifPresent(gap -> {
+            line("");
+            line("gap: " + length(gap), "least distance between pieces");
+        });
+        section("order");
+        job.order().forEach(order -> line("  - " + order(order)));
+        return text.toString();
+    }
+
+    private void section(String key) {
+        line("");
+        line(key + ":");
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+
+    private void line(String line, String comment) {
+        int blanks = Math.max(1, COMMENT_COLUMN - line.length());
+        line(line + " ".repeat(blanks) + "# " + comment);
+    }
+
+    private void drawing(JobDrawing drawing) {
+        line("  - file: " + quoted(drawing.file()));
+        drawing.size().ifPresent(size -> line("    size: " + quoted(size)));
+        drawing.scale()
+                .millimetresPerUnit()
+                .ifPresent(size -> line(
+                        "    drawing-unit: " + plain(BigDecimal.valueOf(size)) + " mm", "one unit of the drawing"));
+        drawing.scale()
+                .scaleBox()
+                .ifPresent(box -> line(
+                        "    scale-box: {id: %s, measures: %s}".formatted(quoted(box.id()), length(box.measures()))));
+        drawing.seamAllowance()
+                .ifPresent(allowance ->
+                        line("    seam-allowance: " + seamAllowance(allowance), "included, or the length to add"));
+        drawing.arrowMeans().ifPresent(meaning -> line("    arrow-means: " + Entry.word(meaning), "grain or stretch"));
+    }
+
+    private String seamAllowance(SeamAllowance allowance) {
+        return allowance.equals(SeamAllowance.INCLUDED) ? "included" : length(allowance.toAdd());
+    }
+
+    private void fabric(JobFabric fabric) {
+        line("  " + quoted(fabric.name()) + ":");
+        line("    for: " + quoted(fabric.role()));
+        line("    width: " + length(fabric.width()), "from selvedge to selvedge");
+        fabric.unusableEdge().ifPresent(edge -> line("    unusable-edge: " + unusableEdge(edge)));
+        fabric.direction()
+                .ifPresent(direction ->
+                        line("    direction: " + Entry.word(direction), "either-way, one-way or one-way-per-garment"));
+        fabric.mostStretch()
+                .ifPresent(axis -> line("    most-stretch: " + Entry.word(axis), "lengthwise or crosswise"));
+        fabric.rightSide().ifPresent(side -> line("    right-side: " + Entry.word(side), "outside or body"));
+        fabric.repeat().ifPresent(repeat -> line("    repeat: " + repeat(repeat)));
+        fabric.shrinkage()
+                .ifPresent(shrinkage ->
+                        line("    shrinkage: " + shrinkage(shrinkage), "pre-wash, add-to-pieces or in-pattern"));
+        List<String> spread = new ArrayList<>();
+        fabric.spreadForm().ifPresent(form -> spread.add("form: " + Entry.word(form)));
+        fabric.endAllowance().ifPresent(ends -> spread.add("end-allowance: {each-end: " + length(ends) + "}"));
+        if (!spread.isEmpty()) {
+            line("    spread: " + braces(spread));
+        }
+        fabric.price().ifPresent(price -> line("    price: " + price(price)));
+        fabric.soldBy().ifPresent(step -> line("    sold-by: " + length(step), "the shop's step"));
+        if (!fabric.flaws().isEmpty()) {
+            line("    flaws:");
+            fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));
+        }
+    }
+
+    private String unusableEdge(UnusableEdge edge) {
+        return edge.near().equals(edge.far())
+                ? "{each-side: " + length(edge.near()) + "}"
+                : "{near: " + length(edge.near()) + ", far: " + length(edge.far()) + "}";
+    }
+
+    private String repeat(PrintRepeat repeat) {
+        List<String> parts = new ArrayList<>();
+        if (!repeat.lengthwise().equals(Length.ZERO)) {
+            parts.add("lengthwise: " + length(repeat.lengthwise()));
+        }
+        if (!repeat.crosswise().equals(Length.ZERO)) {
+            parts.add("crosswise: " + length(repeat.crosswise()));
+        }
+        if (repeat.halfDrop()) {
+            parts.add("half-drop: yes");
+        }
+        if (!repeat.fromStart().equals(Length.ZERO) || !repeat.fromSelvedge().equals(Length.ZERO)) {
+            parts.add("origin: {from-start: %s, from-selvedge: %s}"
+                    .formatted(length(repeat.fromStart()), length(repeat.fromSelvedge())));
+        }
+        return braces(parts);
+    }
+
+    private static String shrinkage(Shrinkage shrinkage) {
+        return "{lengthwise: %s, crosswise: %s, handled: %s}"
+                .formatted(
+                        percent(shrinkage.lengthwise()),
+                        percent(shrinkage.crosswise()),
+                        Entry.word(shrinkage.handled()));
+    }
+
+    private static String percent(double share) {
+        return plain(BigDecimal.valueOf(share).movePointRight(2)) + " %";
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    }
+
+    private static String price(Price price) {
+        BigDecimal amount = BigDecimal.valueOf(price.amount());
+        String shown = amount.setScale(Math.max(2, amount.stripTrailingZeros().scale()))
+                .toPlainString();
+        for (LengthUnit one : LengthUnit.values()) {
+            if (price.per().micrometres() == one.micrometres()) {
+                return shown + " per " + one.symbol();
+            }
+        }
+        return shown + " per " + LengthText.print(price.per(), LengthUnit.CM);
+    }
+
+    private String flaw(Flaw flaw) {
+        return "{from-start: %s, length: %s, from-selvedge: %s, width: %s}"
+                .formatted(
+                        length(flaw.fromStart()),
+                        length(flaw.length()),
+                        length(flaw.fromSelvedge()),
+                        length(flaw.width()));
+    }
+
+    private String piece(JobPiece piece) {
+        List<String> parts = new ArrayList<>();
+        piece.strip().ifPresent(strip -> {
+            parts.add("strip: {cut-width: %s, length: %s}"
+                    .formatted(length(strip.cutWidth()), stripLength(strip.length())));
+            strip.runs().ifPresent(runs -> parts.add("runs: " + Entry.word(runs)));
+            strip.print().ifPresent(print -> parts.add("print: " + Entry.word(print)));
+        });
+        if (!piece.cut().isEmpty()) {
+            parts.add("cut: "
+                    + braces(piece.cut().stream()
+                            .map(cut -> quoted(cut.role()) + ": " + cut(cut))
+                            .toList()));
+        }
+        piece.up().ifPresent(up -> parts.add("up: " + Entry.word(up)));
+        piece.arrowMeans().ifPresent(meaning -> parts.add("arrow-means: " + Entry.word(meaning)));
+        piece.drawn().ifPresent(hand -> parts.add("drawn: " + Entry.word(hand)));
+        piece.matchPoint().ifPresent(match -> {
+            String at = "at: " + Entry.word(match.mark()) + " " + match.number();
+            parts.add("match-point: {" + at
+                    + match.tolerance()
+                            .map(most -> ", tolerance: " + length(most))
+                            .orElse("") + "}");
+        });
+        piece.gap().ifPresent(gap -> parts.add("gap: " + length(gap)));
+        return braces(parts);
+    }
+
+    private String stripLength(StripLength length) {
+        if (length instanceof StripLength.OfMeasure of) {
+            return "{measure: " + quoted(of.measure())
+                    + (of.plus().equals(Length.ZERO) ? "" : ", plus: " + length(of.plus())) + "}";
+        }
+        return length(((StripLength.Fixed) length).length());
+    }
+
+    private static String cut(CutRequest cut) {
+        Optional<String> counted = cut.manner().map(manner -> switch (manner) {
+            case PAIR -> cut.count() == 1 ? " pair" : " pairs";
+            case ALIKE -> " alike";
+            case ON_FOLD -> " on fold";
+        });
+        return cut.count() + counted.orElse("");
+    }
+
+    private String order(OrderLine line) {
+        List<String> parts = new ArrayList<>();
+        if (!line.size().equals(Size.ONE)) {
+            parts.add("size: " + quoted(line.size().name()));
+        }
+        parts.add("make: " + line.make());
+        line.measures().forEach(measure -> parts.add(quoted(measure.name()) + ": " + length(measure.length())));
+        return braces(parts);
+    }
+
+    private static String braces(List<String> parts) {
+        return "{" + String.join(", ", parts) + "}";
+    }
+
+    /** In the file's units, unless another unit is clearly shorter: 58 in, not 147.32 cm; 3 mm, not 0.3 cm. */
+    private String length(Length length) {
+        String shortest = LengthText.print(length, unit);
+        int limit = shortest.length() - 1;
+        for (LengthUnit other : List.of(LengthUnit.MM, LengthUnit.CM, LengthUnit.M, LengthUnit.IN, LengthUnit.YD)) {
+            String text = LengthText.print(length, other);
+            if (text.length() < limit) {
+                shortest = text;
+                limit = text.length();
+            }
+        }
+        return shortest;
+    }
+
+    private static String quoted(String text) {
+        boolean meansNothing = text.toLowerCase(Locale.ROOT).equals("null");
+        if (PLAIN.matcher(text).matches() && !meansNothing) {
+            return text;
+        }
+        StringBuilder quoted = new StringBuilder("\"");
+        text.codePoints().forEach(point -> {
+            if (point == '"' || point == '\\') {
+                quoted.append('\\').appendCodePoint(point);
+            } else if (Quote.isInvisible(point)) {
+                quoted.append("\\U%08X".formatted(point));
+            } else {
+                quoted.appendCodePoint(point);
+            }
+        });
+        return quoted.append('"').toString();
+    }
+}

@@ -1,0 +1,223 @@
+package lengthwise.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.random.RandomGenerator;
+import lengthwise.drawing.ScaleStatement;
+import lengthwise.drawing.ScaleStatement.ScaleBox;
+import lengthwise.job.JobFabric.Flaw;
+import lengthwise.job.JobFabric.PrintRepeat;
+import lengthwise.job.JobFabric.RightSide;
+import lengthwise.job.JobPiece.Mark;
+import lengthwise.job.JobPiece.MatchPoint;
+import lengthwise.job.JobPiece.Up;
+import lengthwise.job.JobStrip.PrintUse;
+import lengthwise.job.JobStrip.Runs;
+import lengthwise.job.JobStrip.StripLength;
+import lengthwise.job.OrderLine.Measure;
+import lengthwise.model.Axis;
+import lengthwise.model.Cut;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric.Price;
+import lengthwise.model.Fabric.UnusableEdge;
+import lengthwise.model.Hand;
+import lengthwise.model.Length;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Size;
+import lengthwise.model.Spread;
+
+/** Makes jobs that a job file may hold, each part of them sometimes there and sometimes not. */
+final class RandomJobs {
+    private static final List<String> NAMES = List.of(
+            "cup",
+            "brief back",
+            "on",
+            "null",
+            "Ärmel",
+            "前身頃",
+            "a: b",
+            "it's",
+            "\"quoted\"",
+            "#1",
+            "- dash",
+            "7/8",
+            "C:\\schnitt",
+            "{x}",
+            "a, b",
+            "*star",
+            "&and",
+            "!bang",
+            "%",
+            "@home",
+            "~",
+            "yes",
+            "1.5",
+            "soft\u00adhyphen",
+            "𝄞");
+    private static final List<String> FABRIC_NAMES = List.of("reef-print", "Sand lining", "подкладка", "#7, blue");
+    private static final List<String> MEASURES = List.of("ribcage", "neck to waist", "hüfte: links");
+
+    private final RandomGenerator random;
+
+    RandomJobs(RandomGenerator random) {
+        this.random = random;
+    }
+
+    Job next() {
+        List<JobFabric> fabrics = new ArrayList<>();
+        for (String name : some(FABRIC_NAMES, 1)) {
+            fabrics.add(fabric(name));
+        }
+        List<JobPiece> pieces = new ArrayList<>();
+        for (String name : some(NAMES, 0)) {
+            pieces.add(piece(name, fabrics));
+        }
+        List<JobDrawing> drawings = new ArrayList<>();
+        for (String name : some(NAMES, 1)) {
+            drawings.add(drawing(name));
+        }
+        List<String> measures = pieces.stream()
+                .flatMap(piece -> piece.strip().stream())
+                .flatMap(strip -> MEASURES.stream()
+                        .filter(measure -> strip.length() instanceof StripLength.OfMeasure of
+                                && of.measure().equals(measure)))
+                .distinct()
+                .toList();
+        List<OrderLine> order = new ArrayList<>();
+        for (int i = random.nextInt(1, 5); i > 0; i--) {
+            order.add(new OrderLine(
+                    chance() ? Size.ONE : new Size(one(NAMES)),
+                    random.nextInt(1, 50),
+                    measures.stream()
+                            .map(measure -> new Measure(measure, length(1_000_000)))
+                            .toList()));
+        }
+        return new Job(
+                one(NAMES),
+                maybe(() -> one(LengthUnit.values())),
+                drawings,
+                fabrics,
+                pieces,
+                maybe(() -> length(20_000)),
+                order);
+    }
+
+    private JobDrawing drawing(String file) {
+        ScaleStatement scale = new ScaleStatement(
+                chance() ? OptionalDouble.of(random.nextDouble(0.001, 1000)) : OptionalDouble.empty(),
+                maybe(() -> new ScaleBox(one(NAMES), length(200_000))));
+        // Sizes only now and then: where every drawing states one, the order may ask for no other.
+        return new JobDrawing(
+                file,
+                scale,
+                Optional.empty(),
+                maybe(() -> chance() ? SeamAllowance.INCLUDED : new SeamAllowance(length(20_000))),
+                maybe(() -> one(ArrowMeaning.values())));
+    }
+
+    private JobFabric fabric(String name) {
+        Length width = new Length(random.nextLong(500_000, 2_000_000));
+        return new JobFabric(
+                name,
+                chance() ? name : "for " + name,
+                width,
+                maybe(() -> chance()
+                        ? UnusableEdge.eachSide(length(99_000))
+                        : new UnusableEdge(length(99_000), Length.ZERO)),
+                maybe(() -> one(Direction.values())),
+                maybe(() -> one(Axis.values())),
+                maybe(() -> one(RightSide.values())),
+                maybe(this::repeat),
+                maybe(() -> new Shrinkage(
+                        random.nextDouble(0.5),
+                        chance() ? 0 : random.nextInt(500) / 1000.0,
+                        one(Shrinkage.Handling.values()))),
+                maybe(() -> one(Spread.Form.values())),
+                maybe(() -> length(50_000)),
+                maybe(() ->
+                        new Price(random.nextInt(10_000) / 100.0, chance() ? new Length(914_400) : length(1_000_000))),
+                maybe(() -> length(1_000_000)),
+                chance()
+                        ? List.of()
+                        : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))));
+    }
+
+    private PrintRepeat repeat() {
+        boolean halfDrop = chance();
+        Length crosswise = halfDrop || chance() ? length(600_000) : Length.ZERO;
+        Length origin = chance() ? Length.ZERO : length(300_000);
+        return new PrintRepeat(length(600_000), crosswise, halfDrop, origin, Length.ZERO);
+    }
+
+    private JobPiece piece(String name, List<JobFabric> fabrics) {
+        boolean strip = chance();
+        List<CutRequest> cut = new ArrayList<>();
+        for (JobFabric fabric : some(fabrics, strip ? 1 : 0)) {
+            cut.add(new CutRequest(fabric.role(), random.nextInt(1, 9), maybe(() -> one(Cut.Manner.values()))));
+        }
+        if (strip) {
+            return new JobPiece(
+                    name,
+                    cut,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    maybe(() -> length(20_000)),
+                    Optional.of(new JobStrip(
+                            length(90_000),
+                            stripLength(),
+                            maybe(() -> one(Runs.values())),
+                            maybe(() -> one(PrintUse.values())))));
+        }
+        return new JobPiece(
+                name,
+                cut,
+                maybe(() -> one(Up.values())),
+                maybe(() -> one(ArrowMeaning.values())),
+                maybe(() -> chance() ? Hand.LEFT : Hand.RIGHT),
+                maybe(() -> new MatchPoint(one(Mark.values()), random.nextInt(1, 20), maybe(() -> length(5_000)))),
+                maybe(() -> length(20_000)),
+                Optional.empty());
+    }
+
+    private StripLength stripLength() {
+        return chance()
+                ? new StripLength.Fixed(length(2_000_000))
+                : new StripLength.OfMeasure(one(MEASURES), chance() ? Length.ZERO : length(300_000));
+    }
+
+    /** Sometimes round, as makers write, and sometimes any number of micrometres. */
+    private Length length(long most) {
+        return chance()
+                ? new Length(random.nextLong(1, most + 1))
+                : new Length(Math.max(1, random.nextLong(1, most / 1_000) * 1_000));
+    }
+
+    private boolean chance() {
+        return random.nextBoolean();
+    }
+
+    private <T> Optional<T> maybe(Supplier<T> value) {
+        return chance() ? Optional.of(value.get()) : Optional.empty();
+    }
+
+    private String one(List<String> of) {
+        return of.get(random.nextInt(of.size()));
+    }
+
+    private <T> T one(T[] of) {
+        return of[random.nextInt(of.length)];
+    }
+
+    private <T> List<T> some(List<T> of, int least) {
+        List<T> some = new ArrayList<>(of);
+        while (some.size() > least && random.nextInt(4) > 0) {
+            some.remove(random.nextInt(some.size()));
+        }
+        return some;
+    }
+}
