@@ -55,6 +55,22 @@ public record Fabric(
         return asBought.scaled(widthKept());
     }
 
+    /** Returns the width of the cloth as it lies on the table: washed if it is washed first, half of it if folded. */
+    public Length laidWidth() {
+        return new Length(width.micrometres() / spread.form().layers()).scaled(widthKept());
+    }
+
+    /**
+     * Returns the strips, as they lie on the table, on the two sides of the cuttable area. On lengthwise-folded fabric
+     * there is none along the fold.
+     */
+    public UnusableEdge edgesOnTable() {
+        Length near = spread.form() == Spread.Form.FOLD_LENGTHWISE
+                ? Length.ZERO
+                : unusableEdge.near().scaled(widthKept());
+        return new UnusableEdge(near, laidWidth().minus(near).minus(cuttableWidth()));
+    }
+
     /** Returns the repeat as it lies on the table: smaller if the cloth is washed first. */
     public Optional<Repeat> repeatOnTable() {
         return repeat.map(drawn -> new Repeat(

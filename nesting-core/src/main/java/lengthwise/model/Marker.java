@@ -1,11 +1,20 @@
 package lengthwise.model;
 
+import java.util.Comparator;
 import java.util.List;
 
 /** The layout of one fabric: every placement lies within x from 0 to the length and y from 0 to the cuttable width. */
 public record Marker(MarkerOrder order, List<Placement> placements, Length length) {
     public Marker {
         placements = List.copyOf(placements);
+    }
+
+    /** Returns the placements from the start of the fabric on, and across it where two begin together. */
+    public List<Placement> inLayingOrder() {
+        Comparator<Placement> alongThenAcross = Comparator.<Placement>comparingLong(
+                        placement -> placement.outline().box().minX())
+                .thenComparingLong(placement -> placement.outline().box().minY());
+        return placements.stream().sorted(alongThenAcross).toList();
     }
 
     /**

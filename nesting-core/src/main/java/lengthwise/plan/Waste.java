@@ -1,0 +1,51 @@
+package lengthwise.plan;
+
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Marker;
+
+/**
+ * Where the cloth of one marker goes, all layers together, as areas on the table (after washing, if the cloth is washed
+ * first), in mm². The five kinds add up to the cloth that is bought.
+ *
+ * @param pieces what is cut and kept: net area of the laid pieces
+ * @param betweenPieces marker length × cuttable width, less the pieces; flaws count here
+ * @param edges the unusable edges along the marker
+ * @param ends both end allowances, over the whole width
+ * @param leftOver what the shop's step adds: whole cloth, a remnant
+ */
+public record Waste(double pieces, double betweenPieces, double edges, double ends, double leftOver) {
+    /** Returns the split for a marker whose purchase is known. */
+    public static Waste of(Marker marker, Purchase purchase) {
+        Fabric fabric = marker.order().fabric();
+        int layers = fabric.spread().form().layers();
+        double cuttable = layers * area(marker.length(), fabric.cuttableWidth());
+        double underMarker = layers * area(marker.length(), fabric.laidWidth());
+        double pieces = marker.efficiency() * cuttable;
+        return new Waste(
+                pieces,
+                cuttable - pieces,
+                underMarker - cuttable,
+                layers * area(purchase.ends(), fabric.laidWidth()),
+                layers * area(purchase.rounding().scaled(fabric.lengthKept()), fabric.laidWidth()));
+    }
+
+    /** Returns the cloth that lies on the table for this marker, without what is left over. */
+    public double laid() {
+        return pieces + betweenPieces + edges + ends;
+    }
+
+    /** Returns the cloth that is bought, as it measures on the table. */
+    public double bought() {
+        return laid() + leftOver;
+    }
+
+    /** Returns the share of the laid cloth that becomes pieces, from 0 to 1; never above the marker efficiency. */
+    public double utilisation() {
+        return pieces / laid();
+    }
+
+    private static double area(Length length, Length width) {
+        return length.millimetres() * width.millimetres();
+    }
+}
