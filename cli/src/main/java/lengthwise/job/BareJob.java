@@ -22,8 +22,7 @@ public final class BareJob {
     /** The words for the outer cloth; one job has one of them. */
     private static final List<String> SHELL_WORDS = Lettering.ROLE_WORDS.subList(0, 4);
 
-    private static final List<String> OTHER_WORDS =
-            Lettering.ROLE_WORDS.subList(4, Lettering.ROLE_WORDS.size());
+    private static final List<String> OTHER_WORDS = Lettering.ROLE_WORDS.subList(4, Lettering.ROLE_WORDS.size());
 
     private BareJob() {}
 
@@ -87,7 +86,8 @@ public final class BareJob {
         Set<String> found = new LinkedHashSet<>();
         for (List<String> words : List.of(SHELL_WORDS, OTHER_WORDS)) {
             for (DrawnPiece piece : pieces) {
-                Lettering.cuts(piece.lettering(), words).forEach(cut -> cut.role().ifPresent(found::add));
+                Lettering.cuts(piece.lettering(), words)
+                        .forEach(cut -> cut.role().ifPresent(found::add));
             }
             if (found.isEmpty()) {
                 found.add("cloth");

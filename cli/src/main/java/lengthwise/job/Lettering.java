@@ -20,7 +20,8 @@ final class Lettering {
             List.of("shell", "outer", "self", "main", "lining", "interfacing", "interlining", "contrast", "mesh");
 
     private static final Pattern CUT = Pattern.compile(
-            "\\bcut\\s+(?:(\\d+|one|two|three|four|six|eight)\\b\\s*(?:x|×)?\\s*)?(pairs?|alike)?\\s*(?:(?:in|of|from)\\s+)?(.*)", Pattern.CASE_INSENSITIVE);
+            "\\bcut\\s+(?:(\\d+|one|two|three|four|six|eight)\\b\\s*(?:x|×)?\\s*)?(pairs?|alike)?\\s*(?:(?:in|of|from)\\s+)?(.*)",
+            Pattern.CASE_INSENSITIVE);
     private static final int MOST = 9999;
     /** "cut 1 pair shell, 2 lining": what goes on with a number is another cut. */
     private static final Pattern MORE = Pattern.compile("^\\s*\\d+\\b");
@@ -46,7 +47,10 @@ final class Lettering {
             for (String part : line.split("[,;+/]|\\band\\b")) {
                 String text = goesOn && MORE.matcher(part).find() ? "cut " + part.strip() : part.strip();
                 Matcher cut = CUT.matcher(text);
-                if (cut.find() && (cut.group(1) != null || cut.group(2) != null || FOLD.matcher(part).find())) {
+                if (cut.find()
+                        && (cut.group(1) != null
+                                || cut.group(2) != null
+                                || FOLD.matcher(part).find())) {
                     cuts.add(new LetteredCut(role(part, roles), count(cut.group(1)), manner(part)));
                     goesOn = true;
                 }

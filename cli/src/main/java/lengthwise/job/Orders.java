@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lengthwise.FabricRun.Assumption;
-import lengthwise.geometry.Outline;
 import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Outline;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.model.Bundle;
 import lengthwise.model.Congruence;
@@ -102,8 +102,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                                     String.join(", ", book.names())));
                 }
                 if (piece.gap().isPresent()) {
-                    throw new JobException("%s has a gap of its own, which is not laid out yet: use the job's gap for all pieces."
-                            .formatted(piece.name()));
+                    throw new JobException(
+                            "%s has a gap of its own, which is not laid out yet: use the job's gap for all pieces."
+                                    .formatted(piece.name()));
                 }
             }
         }
@@ -177,10 +178,14 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         }
 
         private CutPiece drawn(
-                PatternBook.Page page, CutRequest request, JobFabric said, Fabric fabric, Size size, Assumptions assumed)
+                PatternBook.Page page,
+                CutRequest request,
+                JobFabric said,
+                Fabric fabric,
+                Size size,
+                Assumptions assumed)
                 throws JobException {
-            String key = String.join(
-                    "\n", page.piece().name(), size.name(), fabric.name(), request.toString());
+            String key = String.join("\n", page.piece().name(), size.name(), fabric.name(), request.toString());
             Map<String, CutPiece> ofFabric = made.computeIfAbsent(fabric.name(), name -> new LinkedHashMap<>());
             CutPiece before = ofFabric.get(key);
             if (before != null) {
@@ -202,7 +207,8 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             refuseUnopenable(piece, page);
             Optional<Hand> hand = saidPiece.flatMap(JobPiece::drawn);
             if (hand.isEmpty() && cut.manner() == Cut.Manner.PAIR) {
-                assumed.note("Pieces cut in pairs are drawn as worn on the right side of the body, right side of the cloth up.");
+                assumed.note(
+                        "Pieces cut in pairs are drawn as worn on the right side of the body, right side of the cloth up.");
             }
             Hand drawnHand = hand.orElse(cut.manner() == Cut.Manner.PAIR ? Hand.RIGHT : Hand.NONE);
             CutPiece result = new CutPiece(piece, cut, drawnHand);
@@ -240,8 +246,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         private static boolean isSymmetric(Outline drawn) {
             Outline mirrored = new Orientation(true, QuarterTurn.NONE).apply(drawn);
             for (int quarters = 0; quarters < 4; quarters++) {
-                if (Congruence.byTranslation(
-                        drawn, new Orientation(false, QuarterTurn.of(quarters)).apply(mirrored))) {
+                if (Congruence.byTranslation(drawn, new Orientation(false, QuarterTurn.of(quarters)).apply(mirrored))) {
                     return true;
                 }
             }
@@ -255,8 +260,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     .orElseThrow(() -> new JobException("%s is cut by a measure that the order line %s does not give."
                             .formatted(said.name(), line.size().name())));
             Cut cut = request.cut(true).orElseThrow();
-            Piece piece = StripMaking.of(
-                    said.name(), strip, length, line.size(), cut.manner(), assumed);
+            Piece piece = StripMaking.of(said.name(), strip, length, line.size(), cut.manner(), assumed);
             Cut counted = cut.manner() == Cut.Manner.PAIR ? new Cut(cut.count() * 2, Cut.Manner.ALIKE) : cut;
             return new CutPiece(StripMaking.scaled(piece, fabric), counted, Hand.NONE);
         }

@@ -43,13 +43,14 @@ final class PatternBook {
             }
             PatternDrawing read = read(drawing, file);
             if (!read.scaleStated()) {
-                throw new JobException(("%s does not state its size: draw a square of known size in it and say scale-box:"
-                                + " {id: …, measures: 10 cm}, or say scale: for what one of its units measures.")
-                        .formatted(drawing.file()));
+                throw new JobException(
+                        ("%s does not state its size: draw a square of known size in it and say scale-box:"
+                                        + " {id: …, measures: 10 cm}, or say scale: for what one of its units measures.")
+                                .formatted(drawing.file()));
             }
             if (read.pieces().isEmpty()) {
-                throw new JobException(
-                        "%s holds no closed outline to cut. %s".formatted(drawing.file(), String.join(" ", read.leftOut())));
+                throw new JobException("%s holds no closed outline to cut. %s"
+                        .formatted(drawing.file(), String.join(" ", read.leftOut())));
             }
             read.warnings().forEach(warning -> warnings.add(drawing.file() + ": " + warning));
             for (DrawnPiece piece : read.pieces()) {
@@ -92,11 +93,14 @@ final class PatternBook {
         for (Page page : pages) {
             String key = page.piece().name() + "\n" + page.size().orElse("");
             if (!seen.add(key)) {
-                throw new JobException("%s is drawn twice%s (the second time in %s). Give every piece a name of its own, and every size a layer or a file."
-                        .formatted(
-                                page.piece().name(),
-                                page.size().map(size -> " in size " + size).orElse(""),
-                                page.drawing().file()));
+                throw new JobException(
+                        "%s is drawn twice%s (the second time in %s). Give every piece a name of its own, and every size a layer or a file."
+                                .formatted(
+                                        page.piece().name(),
+                                        page.size()
+                                                .map(size -> " in size " + size)
+                                                .orElse(""),
+                                        page.drawing().file()));
             }
         }
     }
@@ -127,7 +131,11 @@ final class PatternBook {
                 .formatted(
                         name,
                         size.name().isEmpty() ? "(none: the order names no size)" : size.name(),
-                        String.join(", ", all.stream().flatMap(page -> page.size().stream()).toList()))));
+                        String.join(
+                                ", ",
+                                all.stream()
+                                        .flatMap(page -> page.size().stream())
+                                        .toList()))));
     }
 
     private static boolean same(String a, String b) {

@@ -92,9 +92,10 @@ final class PieceMaking {
         Vector alongArrow = arrowDirection();
         // the arrow goes to +x, or to +y where it marks the stretch and the fabric stretches most crosswise
         boolean arrowAcross = meaning == ArrowMeaning.STRETCH
-                && fabric.mostStretch().orElseThrow(() -> new JobException(
-                                "The arrow on %s means stretch, but nothing says which way %s stretches most: say most-stretch: lengthwise or crosswise."
-                                        .formatted(drawn.name(), fabric.name())))
+                && fabric.mostStretch()
+                                .orElseThrow(() -> new JobException(
+                                        "The arrow on %s means stretch, but nothing says which way %s stretches most: say most-stretch: lengthwise or crosswise."
+                                                .formatted(drawn.name(), fabric.name())))
                         == Axis.CROSSWISE;
         Vector axis = arrowAcross ? alongArrow.quarterTurned(-1) : alongArrow;
         axis = foldAligned(axis);
@@ -104,7 +105,8 @@ final class PieceMaking {
             up = Optional.of(QuarterTurn.NONE);
         }
         UnaryOperator<Point> turn = axis.toX();
-        Segment grain = new Segment(turn.apply(grainLine(axis).from()), turn.apply(grainLine(axis).to()));
+        Segment grain = new Segment(
+                turn.apply(grainLine(axis).from()), turn.apply(grainLine(axis).to()));
         Optional<Segment> fold = onFold ? drawn.foldEdge().map(edge -> level(edge, turn)) : Optional.empty();
         List<List<Point>> inner = new ArrayList<>(drawn.sewLines());
         inner.addAll(drawn.innerLines());
@@ -141,15 +143,17 @@ final class PieceMaking {
     private Vector arrowDirection() throws JobException {
         if (drawn.arrow().isPresent()) {
             Segment line = drawn.arrow().get().line();
-            return new Vector(line.to().x() - line.from().x(), line.to().y() - line.from().y());
+            return new Vector(
+                    line.to().x() - line.from().x(), line.to().y() - line.from().y());
         }
         if (said.flatMap(JobPiece::up).filter(up -> up == JobPiece.Up.AS_DRAWN).isPresent()) {
             assumed.note("%s has no grain line; its grain runs up the page, as drawn.".formatted(drawn.name()));
             return Vector.UP_THE_PAGE;
         }
-        throw new JobException(("%s in %s has no grain line. Draw a straight line with one arrow head along its grain, or"
-                        + " say up: as-drawn for this piece if its grain runs up the page.")
-                .formatted(drawn.name(), drawing.file()));
+        throw new JobException(
+                ("%s in %s has no grain line. Draw a straight line with one arrow head along its grain, or"
+                                + " say up: as-drawn for this piece if its grain runs up the page.")
+                        .formatted(drawn.name(), drawing.file()));
     }
 
     /** A fold edge along or across the grain is the better straight line of the two: the piece is turned by it. */
@@ -157,16 +161,19 @@ final class PieceMaking {
         if (!onFold) {
             return axis;
         }
-        Segment edge = drawn.foldEdge().orElseThrow(() -> new JobException(
-                ("%s in %s is cut on the fold, but no fold edge is marked on it. Draw a line along the edge that lies on the"
-                                + " fold and name it fold, or letter \"fold\" beside it.")
-                        .formatted(drawn.name(), drawing.file())));
-        Vector fold = new Vector(edge.to().x() - edge.from().x(), edge.to().y() - edge.from().y());
+        Segment edge = drawn.foldEdge()
+                .orElseThrow(() -> new JobException(
+                        ("%s in %s is cut on the fold, but no fold edge is marked on it. Draw a line along the edge that lies on the"
+                                        + " fold and name it fold, or letter \"fold\" beside it.")
+                                .formatted(drawn.name(), drawing.file())));
+        Vector fold = new Vector(
+                edge.to().x() - edge.from().x(), edge.to().y() - edge.from().y());
         double off = axis.degreesTo(fold);
         int quarters = (int) StrictMath.round(off / 90);
         if (Math.abs(off - 90.0 * quarters) > FOLD_OFF_GRAIN_DEGREES) {
-            throw new JobException("The fold edge of %s (%s) lies %.1f° off its grain line. Draw one parallel to the other."
-                    .formatted(drawn.name(), drawing.file(), Math.abs(off - 90.0 * quarters)));
+            throw new JobException(
+                    "The fold edge of %s (%s) lies %.1f° off its grain line. Draw one parallel to the other."
+                            .formatted(drawn.name(), drawing.file(), Math.abs(off - 90.0 * quarters)));
         }
         return fold.quarterTurned(-quarters);
     }
@@ -183,17 +190,21 @@ final class PieceMaking {
         if (oneHead && (meaning == ArrowMeaning.GRAIN || saidUp.isPresent())) {
             Segment line = drawn.arrow().orElseThrow().line();
             return Optional.of(turnTo(
-                    axis, new Vector(line.to().x() - line.from().x(), line.to().y() - line.from().y())));
+                    axis,
+                    new Vector(
+                            line.to().x() - line.from().x(),
+                            line.to().y() - line.from().y())));
         }
         if (saidUp.isPresent()) {
             throw new JobException("%s says up: arrow, but its arrow in %s does not have one head at one end."
                     .formatted(drawn.name(), drawing.file()));
         }
         if (fabric.direction() != Direction.EITHER_WAY) {
-            throw new JobException(("Which end of %s is up? %s has an up and a down, and %s does not say: give its grain"
-                            + " line in %s one arrow head at the upper end, or say up: as-drawn, or up: none if it may lie"
-                            + " either way round.")
-                    .formatted(drawn.name(), fabric.name(), drawn.name(), drawing.file()));
+            throw new JobException(
+                    ("Which end of %s is up? %s has an up and a down, and %s does not say: give its grain"
+                                    + " line in %s one arrow head at the upper end, or say up: as-drawn, or up: none if it may lie"
+                                    + " either way round.")
+                            .formatted(drawn.name(), fabric.name(), drawn.name(), drawing.file()));
         }
         return Optional.empty();
     }
@@ -202,9 +213,10 @@ final class PieceMaking {
         double degrees = axis.degreesTo(up);
         int quarters = (int) StrictMath.round(degrees / 90);
         if (Math.abs(degrees - 90.0 * quarters) > CLEARLY_UP_DEGREES) {
-            throw new JobException(("The up end of %s in %s lies %.0f° from its arrow, neither along nor across it: draw the"
-                            + " piece upright or give its grain line one head.")
-                    .formatted(drawn.name(), drawing.file(), Math.abs(degrees)));
+            throw new JobException(
+                    ("The up end of %s in %s lies %.0f° from its arrow, neither along nor across it: draw the"
+                                    + " piece upright or give its grain line one head.")
+                            .formatted(drawn.name(), drawing.file(), Math.abs(degrees)));
         }
         return QuarterTurn.of(quarters);
     }
@@ -258,8 +270,7 @@ final class PieceMaking {
         int number = wanted.get().number();
         if (number > candidates.size()) {
             throw new JobException("%s has its match point on %s %d, but %s shows only %d of them."
-                    .formatted(
-                            drawn.name(), hole ? "drill hole" : "notch", number, drawing.file(), candidates.size()));
+                    .formatted(drawn.name(), hole ? "drill hole" : "notch", number, drawing.file(), candidates.size()));
         }
         Length tolerance = wanted.get().tolerance().orElseGet(() -> {
             assumed.note("Match points may be 2 mm off the print.");
@@ -311,15 +322,14 @@ final class PieceMaking {
 
     /** The same piece, its box at the origin and its outline from the leftmost vertex: where it was drawn is forgotten. */
     private static Piece canonical(Piece piece) {
-        Point corner = new Point(
-                piece.outline().box().minX(), piece.outline().box().minY());
+        Point corner =
+                new Point(piece.outline().box().minX(), piece.outline().box().minY());
         Piece moved = piece.mapped(point -> point.minus(corner));
         return new Piece(
                 moved.name(),
                 moved.size(),
                 new Outline(
-                        fromLeftmost(moved.outline().shell()),
-                        moved.outline().holes()),
+                        fromLeftmost(moved.outline().shell()), moved.outline().holes()),
                 moved.up(),
                 moved.turning(),
                 moved.foldEdge(),

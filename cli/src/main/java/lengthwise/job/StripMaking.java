@@ -30,8 +30,8 @@ final class StripMaking {
         Box box = crosswise ? new Box(0, 0, width, laid) : new Box(0, 0, laid, width);
         Point corner = new Point(0, 0);
         Segment end = new Segment(corner, crosswise ? new Point(width, 0) : new Point(0, width));
-        Segment grain = new Segment(
-                new Point(box.maxX() / 6, box.maxY() / 2), new Point(box.maxX() * 5 / 6, box.maxY() / 2));
+        Segment grain =
+                new Segment(new Point(box.maxX() / 6, box.maxY() / 2), new Point(box.maxX() * 5 / 6, box.maxY() / 2));
         boolean followsPrint = strip.print().isPresent() && strip.print().get() == JobStrip.PrintUse.FOLLOW;
         return new Piece(
                 name,
@@ -48,9 +48,10 @@ final class StripMaking {
     /** Returns the strip enlarged for shrinkage that is added to pieces. */
     static Piece scaled(Piece strip, Fabric fabric) throws JobException {
         if (strip.turning() == Piece.Turning.ANY_QUARTER && PieceMaking.addsShrinkage(fabric)) {
-            throw new JobException(("%s may run either way, but %s shrinks differently each way and the shrinkage is added"
-                            + " to the pieces: say runs: lengthwise or runs: crosswise.")
-                    .formatted(strip.name(), fabric.name()));
+            throw new JobException(
+                    ("%s may run either way, but %s shrinks differently each way and the shrinkage is added"
+                                    + " to the pieces: say runs: lengthwise or runs: crosswise.")
+                            .formatted(strip.name(), fabric.name()));
         }
         return PieceMaking.withShrinkage(strip, fabric);
     }

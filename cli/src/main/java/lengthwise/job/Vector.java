@@ -36,7 +36,8 @@ record Vector(long x, long y) {
         double cos = x / length;
         double sin = y / length;
         return point -> new Point(
-                StrictMath.round(point.x() * cos + point.y() * sin), StrictMath.round(point.y() * cos - point.x() * sin));
+                StrictMath.round(point.x() * cos + point.y() * sin),
+                StrictMath.round(point.y() * cos - point.x() * sin));
     }
 
     /** Returns a line in this direction through the middle of a box, about two thirds of its extent. */

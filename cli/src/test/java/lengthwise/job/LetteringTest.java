@@ -15,7 +15,8 @@ class LetteringTest {
     @Test
     void countsPairsAndFolds() {
         assertThat(cuts("Cut 2")).containsExactly(new LetteredCut(Optional.empty(), 2, Optional.empty()));
-        assertThat(cuts("CUT 1 PAIR")).containsExactly(new LetteredCut(Optional.empty(), 1, Optional.of(Cut.Manner.PAIR)));
+        assertThat(cuts("CUT 1 PAIR"))
+                .containsExactly(new LetteredCut(Optional.empty(), 1, Optional.of(Cut.Manner.PAIR)));
         assertThat(cuts("Cut one pair"))
                 .containsExactly(new LetteredCut(Optional.empty(), 1, Optional.of(Cut.Manner.PAIR)));
         assertThat(cuts("Front, cut 1 on fold"))
@@ -36,7 +37,8 @@ class LetteringTest {
 
     @Test
     void otherWordsAreLeftAlone() {
-        assertThat(cuts("Front bodice M", "cut carefully", "place on grain", "fold here")).isEmpty();
+        assertThat(cuts("Front bodice M", "cut carefully", "place on grain", "fold here"))
+                .isEmpty();
     }
 
     private static List<LetteredCut> cuts(String... lines) {

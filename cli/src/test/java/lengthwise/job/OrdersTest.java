@@ -21,8 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** From a drawing and a job to what has to be laid. Drawings in mm, y down; "up" is the top of the page. */
 class OrdersTest {
-    private static final String SVG =
-            """
+    private static final String SVG = """
             <svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="600mm" viewBox="0 0 600 600">
             <defs><marker id="head" orient="auto"><path d="M0 0 L-4 2 L-4 -2 Z"/></marker></defs>
             %s
@@ -30,22 +29,19 @@ class OrdersTest {
             """;
 
     /** A flap, 100 wide and 160 tall, with one slanting side: no symmetry. Grain up the page. */
-    private static final String FLAP =
-            """
+    private static final String FLAP = """
             <g id="flap" TRANSFORM><path class="cut" d="M100 100 H200 V260 H140 Z"/>
             <line class="grain" x1="170" y1="240" x2="170" y2="130" marker-end="url(#head)"/></g>
             """;
 
     /** The left half of a front, its fold edge at the right, x = 300. */
-    private static final String HALF_FRONT =
-            """
+    private static final String HALF_FRONT = """
             <g id="front"><path class="cut" d="M300 100 H200 L180 300 H300 Z"/>
             <line class="grain" x1="250" y1="280" x2="250" y2="130" marker-end="url(#head)"/>
             <line class="fold" x1="300" y1="100" x2="300" y2="300"/></g>
             """;
 
-    private static final String JOB =
-            """
+    private static final String JOB = """
             version: 1
             job: test
             units: mm
@@ -112,7 +108,9 @@ class OrdersTest {
         assertThatThrownBy(() -> onlyPiece("flap: {cut: {shell: 1 pair}}"))
                 .isInstanceOf(JobException.class)
                 .hasMessageContaining("Which end of flap is up?");
-        assertThat(onlyPiece("flap: {cut: {shell: 1 pair}, up: as-drawn}").piece().up())
+        assertThat(onlyPiece("flap: {cut: {shell: 1 pair}, up: as-drawn}")
+                        .piece()
+                        .up())
                 .contains(QuarterTurn.NONE);
         way = "either-way";
         assertThat(onlyPiece("flap: {cut: {shell: 1 pair}}").piece().up()).isEmpty();
@@ -136,10 +134,18 @@ class OrdersTest {
                 .isInstanceOf(JobException.class)
                 .hasMessageContaining("most-stretch");
         fabric = "most-stretch: lengthwise,";
-        assertThat(onlyPiece("flap: {cut: {shell: 1 pair}}").piece().outline().box().width())
+        assertThat(onlyPiece("flap: {cut: {shell: 1 pair}}")
+                        .piece()
+                        .outline()
+                        .box()
+                        .width())
                 .isEqualTo(160_000);
         fabric = "most-stretch: crosswise,";
-        assertThat(onlyPiece("flap: {cut: {shell: 1 pair}}").piece().outline().box().width())
+        assertThat(onlyPiece("flap: {cut: {shell: 1 pair}}")
+                        .piece()
+                        .outline()
+                        .box()
+                        .width())
                 .isEqualTo(100_000);
     }
 
@@ -170,7 +176,8 @@ class OrdersTest {
         Piece bare = onlyPiece("front: {cut: {shell: 1 on fold}}").piece();
         seam = "10";
         Piece allowed = onlyPiece("front: {cut: {shell: 1 on fold}}").piece();
-        assertThat(allowed.outline().box().width() - bare.outline().box().width()).isEqualTo(20_000);
+        assertThat(allowed.outline().box().width() - bare.outline().box().width())
+                .isEqualTo(20_000);
         long across = allowed.outline().box().height() - bare.outline().box().height();
         // one slanting side is moved by 10 mm square to itself: its mitred corner reaches a little more across
         assertThat(across).isBetween(10_000L, 12_000L);
@@ -257,14 +264,7 @@ class OrdersTest {
     }
 
     private CutPiece onlyPiece(String pieces) throws Exception {
-        return orders(pieces)
-                .fabrics()
-                .get(0)
-                .order()
-                .bundles()
-                .get(0)
-                .pieces()
-                .get(0);
+        return orders(pieces).fabrics().get(0).order().bundles().get(0).pieces().get(0);
     }
 
     private Orders orders(String pieces) throws IOException, JobException {
