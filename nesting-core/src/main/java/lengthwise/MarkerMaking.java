@@ -1,0 +1,125 @@
+package lengthwise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
+import lengthwise.check.MarkerCheck;
+import lengthwise.check.Violation;
+import lengthwise.geometry.Box;
+import lengthwise.geometry.Orientation;
+import lengthwise.model.Item;
+import lengthwise.model.Length;
+import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
+import lengthwise.model.Piece;
+import lengthwise.model.Placement;
+import lengthwise.rules.Demand;
+import lengthwise.rules.Ruling;
+import lengthwise.solver.Layout;
+import lengthwise.solver.LowerBound;
+import lengthwise.solver.Progress;
+import lengthwise.solver.Search;
+import lengthwise.solver.SearchEvent;
+import lengthwise.solver.SearchResult;
+import lengthwise.solver.StripSearch;
+
+/** Makes a marker: rules, search, check. Stateless. */
+public final class MarkerMaking {
+    private MarkerMaking() {}
+
+    /**
+     * Returns a checked marker for an order, or why there is none.
+     *
+     * @param search its watcher gets the events of the search as they are
+     * @param watcher gets every better marker as it is found, unchecked, on the searching thread; must return fast
+     */
+    public static MarkerAnswer make(MarkerOrder order, Search search, BiConsumer<Marker, Progress> watcher) {
+        Ruling ruling = Ruling.of(order);
+        if (ruling instanceof Ruling.Refused refused) {
+            return new MarkerAnswer.Impossible(refused.reason());
+        }
+        Ruling.Task ruled = (Ruling.Task) ruling;
+        Search watched = search.watchedBy(event -> {
+            search.watcher().accept(event);
+            if (event instanceof SearchEvent.Improved improved) {
+                watcher.accept(marker(order, ruled.items(), improved.layout()), improved.progress());
+            }
+        });
+        SearchResult result = StripSearch.solve(ruled.task(), watched);
+        if (result instanceof SearchResult.Unplaceable unplaceable) {
+            return new MarkerAnswer.Impossible(whyNot(order, ruled, unplaceable.demands()));
+        }
+        SearchResult.Solved solved = (SearchResult.Solved) result;
+        Marker marker = marker(order, ruled.items(), solved.layout());
+        List<Violation> violations = MarkerCheck.violations(marker);
+        if (!violations.isEmpty()) {
+            return new MarkerAnswer.Rejected(marker, violations);
+        }
+        return new MarkerAnswer.Made(
+                marker,
+                new Length(LowerBound.of(ruled.task())),
+                ruled.surplus(),
+                solved.progress(),
+                solved.reason());
+    }
+
+    private static Marker marker(MarkerOrder order, List<Item> items, Layout layout) {
+        List<Placement> placements = IntStream.range(0, items.size())
+                .mapToObj(i -> new Placement(items.get(i), layout.poses().get(i)))
+                .toList();
+        return new Marker(order, placements, new Length(layout.length()));
+    }
+
+    private static String whyNot(MarkerOrder order, Ruling.Task ruled, List<Integer> demands) {
+        List<String> reasons = new ArrayList<>();
+        for (int index : demands) {
+            Piece piece = ruled.items().get(index).piece();
+            Demand demand = ruled.task().demands().get(index);
+            String reason = demand.domain().orientations().stream()
+                                    .mapToLong(orientation -> across(orientation, demand))
+                                    .min()
+                                    .orElseThrow()
+                            > ruled.task().height()
+                    ? tooWide(order, piece, demand)
+                    : "%s finds no place on %s: flaws or the print's repeat leave no room for it."
+                            .formatted(named(piece), order.fabric().name());
+            if (!reasons.contains(reason)) {
+                reasons.add(reason);
+            }
+        }
+        return String.join(" ", reasons);
+    }
+
+    private static String tooWide(MarkerOrder order, Piece piece, Demand demand) {
+        long least = demand.domain().orientations().stream()
+                .mapToLong(orientation -> across(orientation, demand))
+                .min()
+                .orElseThrow();
+        String wayOut = piece.strip()
+                ? "Let it run the other way, or cut it in parts and join them."
+                : "Take wider cloth, lay it in a single layer, or split the piece.";
+        return "%s is %s across the fabric; the cuttable width of %s is %s. %s"
+                .formatted(
+                        named(piece),
+                        centimetres(least),
+                        order.fabric().name(),
+                        centimetres(order.fabric().cuttableWidth().micrometres()),
+                        wayOut);
+    }
+
+    private static long across(Orientation orientation, Demand demand) {
+        Box box = orientation.apply(demand.outline()).box();
+        return box.height();
+    }
+
+    private static String centimetres(long micrometres) {
+        return String.format(java.util.Locale.ROOT, "%.1f cm (%.2f in)", micrometres / 1e4, micrometres / 25_400.0);
+    }
+
+    private static String named(Piece piece) {
+        return piece.size().name().isEmpty()
+                ? piece.name()
+                : piece.name() + " " + piece.size().name();
+    }
+}
