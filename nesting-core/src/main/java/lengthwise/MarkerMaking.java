@@ -57,11 +57,7 @@ public final class MarkerMaking {
             return new MarkerAnswer.Rejected(marker, violations);
         }
         return new MarkerAnswer.Made(
-                marker,
-                new Length(LowerBound.of(ruled.task())),
-                ruled.surplus(),
-                solved.progress(),
-                solved.reason());
+                marker, new Length(LowerBound.of(ruled.task())), ruled.surplus(), solved.progress(), solved.reason());
     }
 
     private static Marker marker(MarkerOrder order, List<Item> items, Layout layout) {

@@ -26,6 +26,12 @@ public final class JobFile {
         return warnings;
     }
 
+    /** Returns the folder that the file lies in, which the drawings' paths are relative to. */
+    public Path folder() {
+        Path folder = path.toAbsolutePath().getParent();
+        return folder == null ? path.toAbsolutePath() : folder;
+    }
+
     /** Returns where a drawing of the job lies. */
     public Path path(JobDrawing drawing) {
         return path.resolveSibling(drawing.file());

@@ -26,6 +26,7 @@ final class Lettering {
     /** "cut 1 pair shell, 2 lining": what goes on with a number is another cut. */
     private static final Pattern MORE = Pattern.compile("^\\s*\\d+\\b");
 
+    private static final Pattern PARTS = Pattern.compile("[,;+/]|\\band\\b");
     private static final Pattern FOLD = Pattern.compile("\\bfold\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern PAIR = Pattern.compile("\\bpairs?\\b|\\bmirrored\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern ALIKE = Pattern.compile("\\balike\\b|\\bidentical\\b", Pattern.CASE_INSENSITIVE);
@@ -44,7 +45,7 @@ final class Lettering {
         List<LetteredCut> cuts = new ArrayList<>();
         for (String line : lines) {
             boolean goesOn = false;
-            for (String part : line.split("[,;+/]|\\band\\b")) {
+            for (String part : PARTS.splitAsStream(line).toList()) {
                 String text = goesOn && MORE.matcher(part).find() ? "cut " + part.strip() : part.strip();
                 Matcher cut = CUT.matcher(text);
                 if (cut.find()

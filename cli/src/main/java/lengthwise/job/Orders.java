@@ -36,30 +36,52 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
     /** What one fabric has to give, and what was assumed about it. */
     public record FabricOrder(MarkerOrder order, List<Assumption> assumptions) {}
 
+    /** Words a complaint about a key of the job, such as {@code pieces.cup}, with its place where that is known. */
+    @FunctionalInterface
+    interface Complaints {
+        JobException at(String key, String what);
+    }
+
     /**
-     * Reads the drawings of a job and works out its orders.
+     * Reads the drawings of a job file and works out its orders.
+     *
+     * @throws JobException with one line for the maker: the place, and what is wrong, or the question that she has to
+     *     answer
+     */
+    public static Orders of(JobFile file) throws JobException {
+        return of(file.job(), file.folder(), file::error, file.warnings());
+    }
+
+    /**
+     * Works out the orders of a job that stands in no file.
      *
      * @param folder what the drawings' paths are relative to
-     * @throws JobException with one line for the maker: what is wrong, or the question that she has to answer
+     * @throws JobException likewise, without a place
      */
     public static Orders of(Job job, Path folder) throws JobException {
-        List<String> warnings = new ArrayList<>();
-        PatternBook book = PatternBook.read(job, folder, warnings);
-        return new Making(job, book, warnings).orders();
+        return of(job, folder, (key, what) -> new JobException(what), List.of());
+    }
+
+    private static Orders of(Job job, Path folder, Complaints complaints, List<String> warnings) throws JobException {
+        List<String> allWarnings = new ArrayList<>(warnings);
+        PatternBook book = PatternBook.read(job, folder, complaints, allWarnings);
+        return new Making(job, book, complaints, allWarnings).orders();
     }
 
     /** One making of orders; its maps fill as it goes. */
     private static final class Making {
         private final Job job;
         private final PatternBook book;
+        private final Complaints complaints;
         private final List<String> warnings;
         private final List<String> roles;
         private final List<String> roleWords;
         private final Map<String, Map<String, CutPiece>> made = new LinkedHashMap<>();
 
-        Making(Job job, PatternBook book, List<String> warnings) {
+        Making(Job job, PatternBook book, Complaints complaints, List<String> warnings) {
             this.job = job;
             this.book = book;
+            this.complaints = complaints;
             this.warnings = warnings;
             this.roles = job.fabrics().stream().map(JobFabric::role).toList();
             this.roleWords = Stream.concat(roles.stream(), Lettering.ROLE_WORDS.stream())
@@ -93,18 +115,20 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         private void refuseUnknownPieces() throws JobException {
             for (JobPiece piece : job.pieces()) {
                 if (piece.strip().isEmpty() && book.pages(piece.name()).isEmpty()) {
-                    throw new JobException("%s is not in the drawings%s; they hold %s."
-                            .formatted(
-                                    piece.name(),
-                                    Spelling.nearest(piece.name(), book.names())
-                                            .map(near -> " (did you mean " + near + "?)")
-                                            .orElse(""),
-                                    String.join(", ", book.names())));
+                    throw complaints.at(
+                            "pieces." + piece.name(),
+                            "%s is not in the drawings%s; they hold %s."
+                                    .formatted(
+                                            piece.name(),
+                                            Spelling.nearest(piece.name(), book.names())
+                                                    .map(near -> " (did you mean " + near + "?)")
+                                                    .orElse(""),
+                                            String.join(", ", book.names())));
                 }
                 if (piece.gap().isPresent()) {
-                    throw new JobException(
-                            "%s has a gap of its own, which is not laid out yet: use the job's gap for all pieces."
-                                    .formatted(piece.name()));
+                    throw complaints.at(
+                            "pieces." + piece.name() + ".gap",
+                            "a gap of its own is not laid out yet: use the job's gap for all pieces.");
                 }
             }
         }
@@ -125,15 +149,23 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 throws JobException {
             List<CutPiece> pieces = new ArrayList<>();
             for (String name : book.names()) {
-                PatternBook.Page page = book.page(name, line.size());
-                for (CutRequest request : requests(name, page, said, assumed)) {
-                    pieces.add(drawn(page, request, said, fabric, line.size(), assumed));
+                try {
+                    PatternBook.Page page = book.page(name, line.size());
+                    for (CutRequest request : requests(name, page, said, assumed)) {
+                        pieces.add(drawn(page, request, said, fabric, line.size(), assumed));
+                    }
+                } catch (JobException question) {
+                    throw complaints.at("pieces." + name, String.valueOf(question.getMessage()));
                 }
             }
             for (JobPiece piece : job.pieces()) {
                 for (CutRequest request : piece.cut()) {
                     if (piece.strip().isPresent() && request.role().equals(said.role())) {
-                        pieces.add(strip(piece, request, fabric, line, assumed));
+                        try {
+                            pieces.add(strip(piece, request, fabric, line, assumed));
+                        } catch (JobException question) {
+                            throw complaints.at("pieces." + piece.name(), String.valueOf(question.getMessage()));
+                        }
                     }
                 }
             }

@@ -30,38 +30,47 @@ final class PatternBook {
      * Reads a job's drawings.
      *
      * @param folder what the drawings' paths are relative to
+     * @param complaints words what is wrong with one of them
      * @param warnings gets what the drawings' readers warn of
      * @throws JobException if a drawing is missing or unreadable, states no scale, or draws a piece twice in one size
      */
-    static PatternBook read(Job job, Path folder, List<String> warnings) throws JobException {
+    static PatternBook read(Job job, Path folder, Orders.Complaints complaints, List<String> warnings)
+            throws JobException {
         List<Page> pages = new ArrayList<>();
-        for (JobDrawing drawing : job.drawings()) {
-            Path file = folder.resolve(drawing.file());
-            if (!Files.isRegularFile(file)) {
-                throw new JobException("%s: there is no such drawing (looked in %s)."
-                        .formatted(drawing.file(), folder.toAbsolutePath().normalize()));
-            }
-            PatternDrawing read = read(drawing, file);
-            if (!read.scaleStated()) {
-                throw new JobException(
-                        ("%s does not state its size: draw a square of known size in it and say scale-box:"
-                                        + " {id: …, measures: 10 cm}, or say scale: for what one of its units measures.")
-                                .formatted(drawing.file()));
-            }
-            if (read.pieces().isEmpty()) {
-                throw new JobException("%s holds no closed outline to cut. %s"
-                        .formatted(drawing.file(), String.join(" ", read.leftOut())));
-            }
-            read.warnings().forEach(warning -> warnings.add(drawing.file() + ": " + warning));
-            for (DrawnPiece piece : read.pieces()) {
-                if (!piece.mirrored()) {
-                    pages.add(new Page(drawing, piece, size(job, drawing, piece)));
-                }
+        for (int i = 0; i < job.drawings().size(); i++) {
+            try {
+                pages.addAll(pages(job, job.drawings().get(i), folder, warnings));
+            } catch (JobException unusable) {
+                throw complaints.at("drawings[" + (i + 1) + "]", String.valueOf(unusable.getMessage()));
             }
         }
         PatternBook book = new PatternBook(List.copyOf(pages));
         book.refuseDoubles();
         return book;
+    }
+
+    private static List<Page> pages(Job job, JobDrawing drawing, Path folder, List<String> warnings)
+            throws JobException {
+        Path file = folder.resolve(drawing.file());
+        if (!Files.isRegularFile(file)) {
+            throw new JobException("%s: there is no such drawing (looked in %s)."
+                    .formatted(drawing.file(), folder.toAbsolutePath().normalize()));
+        }
+        PatternDrawing read = read(drawing, file);
+        if (!read.scaleStated()) {
+            throw new JobException(("%s does not state its size: draw a square of known size in it and say scale-box:"
+                            + " {id: …, measures: 10 cm}, or say scale: for what one of its units measures.")
+                    .formatted(drawing.file()));
+        }
+        if (read.pieces().isEmpty()) {
+            throw new JobException("%s holds no closed outline to cut. %s"
+                    .formatted(drawing.file(), String.join(" ", read.leftOut())));
+        }
+        read.warnings().forEach(warning -> warnings.add(drawing.file() + ": " + warning));
+        return read.pieces().stream()
+                .filter(piece -> !piece.mirrored())
+                .map(piece -> new Page(drawing, piece, size(job, drawing, piece)))
+                .toList();
     }
 
     private static PatternDrawing read(JobDrawing drawing, Path file) throws JobException {

@@ -49,9 +49,10 @@ final class StripMaking {
     static Piece scaled(Piece strip, Fabric fabric) throws JobException {
         boolean differs = fabric.shrinkage().lengthwise() != fabric.shrinkage().crosswise();
         if (strip.turning() == Piece.Turning.ANY_QUARTER && PieceMaking.addsShrinkage(fabric) && differs) {
-            throw new JobException(("%s may run either way, but %s shrinks differently each way and the shrinkage is added"
-                            + " to the pieces: say runs: lengthwise or runs: crosswise.")
-                    .formatted(strip.name(), fabric.name()));
+            throw new JobException(
+                    ("%s may run either way, but %s shrinks differently each way and the shrinkage is added"
+                                    + " to the pieces: say runs: lengthwise or runs: crosswise.")
+                            .formatted(strip.name(), fabric.name()));
         }
         return PieceMaking.withShrinkage(strip, fabric);
     }

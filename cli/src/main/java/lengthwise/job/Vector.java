@@ -32,7 +32,7 @@ record Vector(long x, long y) {
                 return turn::apply;
             }
         }
-        double length = StrictMath.hypot(x, y);
+        double length = StrictMath.hypot((double) x, (double) y);
         double cos = x / length;
         double sin = y / length;
         return point -> new Point(
@@ -42,7 +42,7 @@ record Vector(long x, long y) {
 
     /** Returns a line in this direction through the middle of a box, about two thirds of its extent. */
     Segment through(Box box) {
-        double length = StrictMath.hypot(x, y);
+        double length = StrictMath.hypot((double) x, (double) y);
         double reach = (Math.abs(x) * (double) box.width() + Math.abs(y) * (double) box.height()) / length / 3;
         Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
         Point half = new Point(StrictMath.round(x / length * reach), StrictMath.round(y / length * reach));

@@ -278,6 +278,6 @@ class OrdersTest {
                         .replace("FABRIC", fabric)
                         .replace("PIECES", pieces),
                 StandardCharsets.UTF_8);
-        return Orders.of(JobReader.read(file), folder);
+        return Orders.of(JobReader.read(file));
     }
 }
