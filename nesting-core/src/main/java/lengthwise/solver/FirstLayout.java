@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -57,7 +56,7 @@ final class FirstLayout {
     }
 
     /** Returns the layout that some order of the pieces gives, or nothing if a piece with a window found no room. */
-    static Optional<Layout> build(PreparedTask task, int rows, Comparator<Integer> order, BooleanSupplier cancelled) {
+    static Optional<Layout> build(PreparedTask task, int rows, Comparator<Integer> order) {
         FirstLayout layout = new FirstLayout(task, rows);
         List<Integer> sequence = IntStream.range(0, task.size())
                 .boxed()
@@ -67,7 +66,7 @@ final class FirstLayout {
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         for (int demand : sequence) {
-            if (!layout.place(demand) || cancelled.getAsBoolean()) {
+            if (!layout.place(demand)) {
                 return Optional.empty();
             }
         }
@@ -131,17 +130,21 @@ final class FirstLayout {
         return new long[0];
     }
 
-    /** Returns the first allowed position, cell by cell. */
+    /**
+     * Returns the first allowed position, cell by cell. There are too many different rests of a raster square for a
+     * mask each, so one mask that covers them all is used.
+     */
     private long[] onLattice(Variant variant, long endBefore) {
         Shape shape = variant.shape();
+        long done = -1;
         long length = 4 * (shape.box().width() + square);
         while (true) {
             long limit = Math.min(length, endBefore - 1);
             long[] cells = variant.region().cells(limit);
             for (int c = 0; c < cells.length; c += 4) {
-                for (long tryX = cells[c]; tryX <= cells[c + 1]; tryX += square) {
+                for (long tryX = Math.max(cells[c], done + 1); tryX <= cells[c + 1]; tryX += square) {
                     for (long tryY = cells[c + 2]; tryY <= cells[c + 3]; tryY += square) {
-                        if (isFree(shape, tryX, tryY)) {
+                        if (isFreeAnywhereIn(shape, Math.floorDiv(tryX, square), Math.floorDiv(tryY, square))) {
                             return new long[] {tryX, tryY};
                         }
                     }
@@ -150,6 +153,7 @@ final class FirstLayout {
             if (limit < length || length > Integer.MAX_VALUE) {
                 return new long[0];
             }
+            done = variant.region().maxX(limit);
             length *= 2;
         }
     }
@@ -161,6 +165,13 @@ final class FirstLayout {
         long restY = Math.floorMod(tryY, square);
         return pieces.isFree(mask(shape, restX, restY, task.largestGap()), column, row)
                 && (task.obstacles().isEmpty() || obstacles.isFree(mask(shape, restX, restY, 0), column, row));
+    }
+
+    private boolean isFreeAnywhereIn(Shape shape, long column, long row) {
+        long half = (square + 1) / 2;
+        return pieces.isFree(mask(shape, half, half, task.largestGap() + half), (int) column, (int) row)
+                && (task.obstacles().isEmpty()
+                        || obstacles.isFree(mask(shape, half, half, half), (int) column, (int) row));
     }
 
     private Mask mask(Shape shape, long restX, long restY, long margin) {

@@ -189,6 +189,10 @@ final class PreparedTask {
         return bases.get(number);
     }
 
+    boolean isObstacleBase(int number) {
+        return obstacles.stream().anyMatch(obstacle -> obstacle.base() == number);
+    }
+
     int bases() {
         return bases.size();
     }

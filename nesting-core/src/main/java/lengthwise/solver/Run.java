@@ -2,26 +2,36 @@ package lengthwise.solver;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import lengthwise.solver.SearchResult.StopReason;
 
-/** One search from its first layout to its result. */
+/** One search from its first layout to its result: what all workers share. */
 final class Run {
     private static final int RASTER_ROWS = 128;
+    private static final int FIELD_ROWS = 48;
+    private static final double MARGIN = 2;
 
     private final PreparedTask task;
     private final Search search;
     private final Instant start;
-    private Optional<Layout> best = Optional.empty();
+    private final long bound;
+    private Layout best = new Layout(List.of(), Long.MAX_VALUE);
     private Instant lastGain;
+    private Instant lastWord;
+    private Progress lastProgress;
 
     Run(PreparedTask task, Search search) {
         this.task = task;
         this.search = search;
         this.start = search.clock().instant();
         this.lastGain = start;
+        this.lastWord = start;
+        this.bound = task.lowerBound();
+        this.lastProgress = progress(0, 0);
     }
 
     SearchResult result() {
@@ -30,23 +40,94 @@ final class Run {
             return new SearchResult.Solved(nothing, progress(0, 0), StopReason.PROVEN_SHORTEST);
         }
         for (Comparator<Integer> order : FirstLayout.orders(task)) {
-            if (best.isEmpty() || !search.cancelled().getAsBoolean()) {
-                FirstLayout.build(task, RASTER_ROWS, order, () -> false).ifPresent(this::offer);
+            if (best.poses().isEmpty() || !cancelled()) {
+                FirstLayout.build(task, RASTER_ROWS, order).ifPresent(layout -> offer(layout, 0));
             }
         }
-        return best.<SearchResult>map(layout -> new SearchResult.Solved(layout, progress(0, 0), reason()))
-                .orElseGet(() -> new SearchResult.Unplaceable(task.unplaceable()));
+        if (best.poses().isEmpty()) {
+            return new SearchResult.Unplaceable(task.unplaceable());
+        }
+        if (!isOver(0, 0, best)) {
+            work();
+        }
+        return new SearchResult.Solved(best, lastProgress, reason());
+    }
+
+    private void work() {
+        Pairs pairs = new Pairs(task, (double) task.height() / FIELD_ROWS, MARGIN);
+        Exchange exchange = new Exchange(search.workers(), best);
+        SplittableRandom random = new SplittableRandom(search.seed());
+        Worker[] workers = new Worker[search.workers()];
+        for (int w = 0; w < workers.length; w++) {
+            workers[w] = new Worker(this, task, pairs, w, random.split(), exchange, best);
+        }
+        List<Thread> others = new ArrayList<>();
+        for (int w = 1; w < workers.length; w++) {
+            Thread thread = new Thread(workers[w]::work, "lengthwise-search-" + w);
+            thread.setDaemon(true);
+            thread.start();
+            others.add(thread);
+        }
+        workers[0].work();
+        others.forEach(Run::await);
+        best = exchange.shortest();
+    }
+
+    private static void await(Thread thread) {
+        boolean interrupted = false;
+        while (thread.isAlive()) {
+            try {
+                thread.join();
+            } catch (InterruptedException e) {
+                // the search is told to stop by its cancel flag; keep the request for the caller
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private StopReason reason() {
-        return search.cancelled().getAsBoolean() ? StopReason.CANCELLED : StopReason.BUDGET;
+        if (best.length() <= bound) {
+            return StopReason.PROVEN_SHORTEST;
+        }
+        return cancelled() ? StopReason.CANCELLED : search.stop().reason(lastProgress);
     }
 
-    private void offer(Layout layout) {
-        if (best.isEmpty() || layout.length() < best.get().length()) {
-            best = Optional.of(layout);
+    boolean cancelled() {
+        return search.cancelled().getAsBoolean();
+    }
+
+    double fraction(long iteration, long lastImprovement) {
+        return search.stop().fraction(progress(iteration, lastImprovement));
+    }
+
+    synchronized boolean isOver(long iteration, long lastImprovement, Layout of) {
+        Progress progress = progress(iteration, lastImprovement);
+        lastProgress = progress;
+        if (Duration.between(lastWord, search.clock().instant()).toMillis() > 200) {
+            lastWord = search.clock().instant();
+            search.watcher().accept(new SearchEvent.Working(progress));
+        }
+        return of.length() <= bound || cancelled() || search.stop().isMet(progress);
+    }
+
+    Optional<Layout> legalised(Arrangement state) {
+        long[] x = new long[state.pieces];
+        long[] y = new long[state.pieces];
+        for (int i = 0; i < state.pieces; i++) {
+            x[i] = Math.round(state.x[i]);
+            y[i] = Math.round(state.y[i]);
+        }
+        return task.legal(state.variant, x, y).filter(layout -> layout.length() <= state.length());
+    }
+
+    synchronized void offer(Layout layout, long iteration) {
+        if (layout.length() < best.length()) {
+            best = layout;
             lastGain = search.clock().instant();
-            search.watcher().accept(new SearchEvent.Improved(layout, progress(0, 0)));
+            search.watcher().accept(new SearchEvent.Improved(layout, progress(iteration, iteration)));
         }
     }
 
@@ -57,6 +138,6 @@ final class Run {
                 lastImprovement,
                 Duration.between(start, now),
                 Duration.between(lastGain, now),
-                best.map(Layout::length).orElse(Long.MAX_VALUE));
+                best.length());
     }
 }

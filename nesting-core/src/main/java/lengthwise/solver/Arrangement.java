@@ -1,0 +1,170 @@
+package lengthwise.solver;
+
+import java.util.Arrays;
+import java.util.IdentityHashMap;
+
+/**
+ * The pieces of a task in a strip of some length, where they may overlap: the working state of one worker. Pieces are
+ * numbered as the demands are; obstacles follow, and never move.
+ */
+final class Arrangement {
+    final PreparedTask task;
+    final Pairs pairs;
+    final int pieces;
+    /** Pieces and obstacles. */
+    final int all;
+
+    final Variant[] variant;
+    final Shape[] shape;
+    final double[] x;
+    final double[] y;
+    /** Hindrance of every two, in micrometres; symmetric. */
+    final double[][] overlap;
+    /** What the overlap of two counts in the search; symmetric. */
+    final double[][] weight;
+
+    private final IdentityHashMap<Region, double[]> cells = new IdentityHashMap<>();
+    private long length;
+
+    Arrangement(PreparedTask task, Pairs pairs) {
+        this.task = task;
+        this.pairs = pairs;
+        this.pieces = task.size();
+        this.all = pieces + task.obstacles().size();
+        this.variant = new Variant[pieces];
+        this.shape = new Shape[all];
+        this.x = new double[all];
+        this.y = new double[all];
+        this.overlap = new double[all][all];
+        this.weight = new double[all][all];
+        for (int i = pieces; i < all; i++) {
+            shape[i] = task.obstacles().get(i - pieces);
+        }
+        resetWeights();
+    }
+
+    long length() {
+        return length;
+    }
+
+    /** Changes the length; pieces that reach beyond it are brought back to where they may be. */
+    void setLength(long newLength) {
+        length = newLength;
+        cells.clear();
+        for (int i = 0; i < pieces; i++) {
+            if (variant[i] != null) {
+                place(i, variant[i], x[i], y[i]);
+            }
+        }
+    }
+
+    /** Returns the cells of a variant's region within the length. */
+    double[] cells(Variant of) {
+        return cells.computeIfAbsent(
+                of.region(),
+                region -> Arrays.stream(region.cells(length)).asDoubleStream().toArray());
+    }
+
+    /** Puts a piece at the allowed position nearest to one, without looking at overlaps. */
+    void place(int piece, Variant as, double toX, double toY) {
+        variant[piece] = as;
+        shape[piece] = as.shape();
+        double[] cells = cells(as);
+        double least = Double.MAX_VALUE;
+        for (int c = 0; c < cells.length; c += 4) {
+            double nearX = Math.max(cells[c], Math.min(cells[c + 1], toX));
+            double nearY = Math.max(cells[c + 2], Math.min(cells[c + 3], toY));
+            double distance = (nearX - toX) * (nearX - toX) + (nearY - toY) * (nearY - toY);
+            if (distance < least) {
+                least = distance;
+                x[piece] = nearX;
+                y[piece] = nearY;
+            }
+        }
+    }
+
+    void resetWeights() {
+        for (double[] row : weight) {
+            Arrays.fill(row, 1);
+        }
+    }
+
+    /** Computes the overlaps of a piece anew. */
+    void measure(int piece) {
+        for (int j = 0; j < all; j++) {
+            if (j != piece) {
+                double depth = hindrance(piece, j);
+                overlap[piece][j] = depth;
+                overlap[j][piece] = depth;
+            }
+        }
+    }
+
+    void measureAll() {
+        for (int i = 0; i < pieces; i++) {
+            for (int j = i + 1; j < all; j++) {
+                double depth = hindrance(i, j);
+                overlap[i][j] = depth;
+                overlap[j][i] = depth;
+            }
+        }
+    }
+
+    private double hindrance(int piece, int other) {
+        return pairs.of(shape[other], shape[piece]).hindrance(x[piece] - x[other], y[piece] - y[other]);
+    }
+
+    double total() {
+        double sum = 0;
+        for (int i = 0; i < pieces; i++) {
+            for (int j = i + 1; j < all; j++) {
+                sum += overlap[i][j];
+            }
+        }
+        return sum;
+    }
+
+    double largest() {
+        double largest = 0;
+        for (int i = 0; i < pieces; i++) {
+            for (int j = i + 1; j < all; j++) {
+                largest = Math.max(largest, overlap[i][j]);
+            }
+        }
+        return largest;
+    }
+
+    double overlapOf(int piece) {
+        double sum = 0;
+        for (double depth : overlap[piece]) {
+            sum += depth;
+        }
+        return sum;
+    }
+
+    /** A copy of where the pieces are. */
+    static final class Snapshot {
+        final Variant[] variant;
+        final double[] x;
+        final double[] y;
+        final double total;
+
+        private Snapshot(Arrangement state) {
+            variant = state.variant.clone();
+            x = Arrays.copyOf(state.x, state.pieces);
+            y = Arrays.copyOf(state.y, state.pieces);
+            total = state.total();
+        }
+    }
+
+    Snapshot snapshot() {
+        return new Snapshot(this);
+    }
+
+    void restore(Snapshot snapshot) {
+        for (int i = 0; i < pieces; i++) {
+            place(i, snapshot.variant[i], snapshot.x[i], snapshot.y[i]);
+        }
+        measureAll();
+    }
+}

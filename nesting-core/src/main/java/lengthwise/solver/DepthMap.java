@@ -1,0 +1,251 @@
+package lengthwise.solver;
+
+import java.util.Arrays;
+import lengthwise.geometry.NoFitPolygon;
+
+/**
+ * Answers, for a displacement of one shape against another, how far it lies inside their no-fit polygon and which way is
+ * out: the penetration depth (D. Dobkin, J. Hershberger, D. Kirkpatrick, S. Suri, <i>Computing the
+ * intersection-depth of polyhedra</i>, 1993). Outside it answers the distance, as far as a band.
+ *
+ * <p>The box of the no-fit polygon, grown by the band, is divided into squares; each knows the few boundary segments that
+ * can be nearest to a point in it, so an answer takes a handful of operations. Squares are found by halving: a
+ * segment that is too far for a square is too far for its quarters.
+ */
+final class DepthMap {
+    /** Depth that stands for “farther apart than the band”. */
+    static final double FAR = -1e18;
+
+    private static final int LEVELS = 6;
+
+    private final double originX;
+    private final double originY;
+    private final double perMicrometre;
+    private final int side;
+    private final int[] listAt;
+    private int[] lists = new int[1024];
+    private int listsEnd = 1;
+    private final double band;
+
+    private final double[] fromX;
+    private final double[] fromY;
+    private final double[] alongX;
+    private final double[] alongY;
+    private final double[] length;
+
+    /** The box of displacements that are not far. */
+    final double minX;
+
+    final double minY;
+    final double maxX;
+    final double maxY;
+
+    DepthMap(NoFitPolygon polygon, double band) {
+        int n = polygon.size();
+        this.band = band;
+        fromX = new double[n];
+        fromY = new double[n];
+        alongX = new double[n];
+        alongY = new double[n];
+        length = new double[n];
+        double left = Double.MAX_VALUE;
+        double bottom = Double.MAX_VALUE;
+        double right = -Double.MAX_VALUE;
+        double top = -Double.MAX_VALUE;
+        for (int s = 0; s < n; s++) {
+            double x0 = polygon.fromX(s);
+            double y0 = polygon.fromY(s);
+            double x1 = polygon.toX(s);
+            double y1 = polygon.toY(s);
+            double l = Math.sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
+            fromX[s] = x0;
+            fromY[s] = y0;
+            alongX[s] = (x1 - x0) / l;
+            alongY[s] = (y1 - y0) / l;
+            length[s] = l;
+            left = Math.min(left, Math.min(x0, x1));
+            right = Math.max(right, Math.max(x0, x1));
+            bottom = Math.min(bottom, Math.min(y0, y1));
+            top = Math.max(top, Math.max(y0, y1));
+        }
+        minX = left - band;
+        minY = bottom - band;
+        maxX = right + band;
+        maxY = top + band;
+        int levels = n <= 8 ? LEVELS - 2 : n <= 24 ? LEVELS - 1 : LEVELS;
+        side = 1 << levels;
+        double extent = Math.max(maxX - minX, maxY - minY);
+        originX = minX;
+        originY = minY;
+        perMicrometre = side / extent;
+        listAt = new int[side * side];
+        int[] all = new int[n];
+        for (int s = 0; s < n; s++) {
+            all[s] = s;
+        }
+        divide(0, 0, side, all, n);
+        lists = Arrays.copyOf(lists, listsEnd);
+    }
+
+    private void divide(int column, int row, int size, int[] candidates, int n) {
+        double half = size / (2 * perMicrometre);
+        double centreX = originX + column / perMicrometre + half;
+        double centreY = originY + row / perMicrometre + half;
+        double[] distance = new double[n];
+        double least = Double.MAX_VALUE;
+        for (int k = 0; k < n; k++) {
+            distance[k] = Math.sqrt(squaredDistance(candidates[k], centreX, centreY));
+            least = Math.min(least, distance[k]);
+        }
+        double radius = half * 1.4143;
+        int[] near = new int[n];
+        int count = 0;
+        for (int k = 0; k < n; k++) {
+            if (distance[k] <= least + 2 * radius + 1) {
+                near[count++] = candidates[k];
+            }
+        }
+        boolean allOutside = least > radius + 1 && !isInside(near, count, centreX, centreY);
+        if (allOutside && least > radius + band) {
+            return; // list 0: far
+        }
+        if (size == 1 || count <= 2) {
+            int at = addList(near, count);
+            for (int r = row; r < row + size; r++) {
+                Arrays.fill(listAt, r * side + column, r * side + column + size, at);
+            }
+            return;
+        }
+        int next = size / 2;
+        divide(column, row, next, near, count);
+        divide(column + next, row, next, near, count);
+        divide(column, row + next, next, near, count);
+        divide(column + next, row + next, next, near, count);
+    }
+
+    private int addList(int[] segments, int count) {
+        if (listsEnd + count + 1 > lists.length) {
+            lists = Arrays.copyOf(lists, 2 * lists.length + count);
+        }
+        int at = listsEnd;
+        lists[at] = count;
+        System.arraycopy(segments, 0, lists, at + 1, count);
+        listsEnd += count + 1;
+        return at;
+    }
+
+    private double squaredDistance(int s, double x, double y) {
+        double rx = x - fromX[s];
+        double ry = y - fromY[s];
+        double t = rx * alongX[s] + ry * alongY[s];
+        double p = alongX[s] * ry - alongY[s] * rx;
+        double over = t < 0 ? t : t > length[s] ? t - length[s] : 0;
+        return p * p + over * over;
+    }
+
+    private boolean isInside(int[] candidates, int n, double x, double y) {
+        double least = Double.MAX_VALUE;
+        double side0 = 0;
+        for (int k = 0; k < n; k++) {
+            int s = candidates[k];
+            double d = squaredDistance(s, x, y);
+            double p = alongX[s] * (y - fromY[s]) - alongY[s] * (x - fromX[s]);
+            double tie = 1e-9 * least + 1e-6;
+            if (d < least - tie || (d < least + tie && better(p, side0))) {
+                least = Math.min(d, least);
+                side0 = p;
+            }
+        }
+        return side0 > 0;
+    }
+
+    /** At a corner the segment that the point is farther beside knows the side; back to back, inside wins. */
+    private static boolean better(double p, double than) {
+        double by = Math.abs(p) - Math.abs(than);
+        return by > 1e-6 || (by > -1e-6 && p > than);
+    }
+
+    /** Answers depth and way out for the displacement (x, y). */
+    void look(double x, double y, Contact contact) {
+        int list = list(x, y);
+        if (list == 0) {
+            contact.depth = FAR;
+            return;
+        }
+        double least = Double.MAX_VALUE;
+        double beside = 0;
+        int nearest = -1;
+        for (int k = list + 1, end = list + 1 + lists[list]; k < end; k++) {
+            int s = lists[k];
+            double rx = x - fromX[s];
+            double ry = y - fromY[s];
+            double t = rx * alongX[s] + ry * alongY[s];
+            double p = alongX[s] * ry - alongY[s] * rx;
+            double over = t < 0 ? t : t > length[s] ? t - length[s] : 0;
+            double d = p * p + over * over;
+            double tie = 1e-9 * least + 1e-6;
+            if (d < least - tie || (d < least + tie && better(p, beside))) {
+                least = Math.min(d, least);
+                beside = p;
+                nearest = s;
+            }
+        }
+        double distance = Math.sqrt(least);
+        contact.depth = beside > 0 ? distance : -distance;
+        if (distance > 1) {
+            double rx = x - fromX[nearest];
+            double ry = y - fromY[nearest];
+            double t = rx * alongX[nearest] + ry * alongY[nearest];
+            double over = t < 0 ? t : t > length[nearest] ? t - length[nearest] : 0;
+            // from the point to the nearest point of the segment, or back if outside
+            double wayX = over * alongX[nearest] - beside * alongY[nearest];
+            double wayY = over * alongY[nearest] + beside * alongX[nearest];
+            double scale = beside > 0 ? -1 / distance : 1 / distance;
+            contact.outX = wayX * scale;
+            contact.outY = wayY * scale;
+        } else {
+            contact.outX = alongY[nearest];
+            contact.outY = -alongX[nearest];
+        }
+    }
+
+    /** Returns depth alone. */
+    double depth(double x, double y) {
+        int list = list(x, y);
+        if (list == 0) {
+            return FAR;
+        }
+        double least = Double.MAX_VALUE;
+        double beside = 0;
+        for (int k = list + 1, end = list + 1 + lists[list]; k < end; k++) {
+            int s = lists[k];
+            double rx = x - fromX[s];
+            double ry = y - fromY[s];
+            double t = rx * alongX[s] + ry * alongY[s];
+            double p = alongX[s] * ry - alongY[s] * rx;
+            double over = t < 0 ? t : t > length[s] ? t - length[s] : 0;
+            double d = p * p + over * over;
+            double tie = 1e-9 * least + 1e-6;
+            if (d < least - tie || (d < least + tie && better(p, beside))) {
+                least = Math.min(d, least);
+                beside = p;
+            }
+        }
+        double distance = Math.sqrt(least);
+        return beside > 0 ? distance : -distance;
+    }
+
+    private int list(double x, double y) {
+        if (!(x > minX && x < maxX && y > minY && y < maxY)) {
+            return 0;
+        }
+        int column = (int) ((x - originX) * perMicrometre);
+        int row = (int) ((y - originY) * perMicrometre);
+        return listAt[Math.min(row, side - 1) * side + Math.min(column, side - 1)];
+    }
+
+    /** Returns about how many bytes this map takes. */
+    long bytes() {
+        return 4L * (listAt.length + lists.length) + 40L * fromX.length + 200;
+    }
+}

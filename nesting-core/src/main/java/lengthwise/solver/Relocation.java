@@ -1,0 +1,205 @@
+package lengthwise.solver;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The move of the search: looks for the best place of one piece in the whole strip, everything else staying where it is.
+ *
+ * <p>The weighted fields of all others, added up over a grid of the strip, give the cost of every grid position at once
+ * (A. Sato, T. Martins, A. Gomes, M. Tsuzuki, <i>Raster penetration map applied to the irregular packing problem</i>,
+ * EJOR 279, 2019). The best few local minima, and where the piece lies now, are refined with exact depths. In a
+ * lattice every allowed position is a candidate.
+ */
+final class Relocation {
+    private static final int CANDIDATES = 3;
+
+    private final Arrangement state;
+    private final Descent descent;
+    private final double step;
+    private float[] sum = new float[4096];
+
+    private final double[] candidateCost = new double[CANDIDATES];
+    private final double[] candidateX = new double[CANDIDATES];
+    private final double[] candidateY = new double[CANDIDATES];
+    private final Variant[] candidateVariant = new Variant[CANDIDATES];
+    private final int[] candidateCell = new int[CANDIDATES];
+    private int candidates;
+
+    Relocation(Arrangement state) {
+        this.state = state;
+        this.step = state.pairs.step();
+        this.descent = new Descent(state, 1.5 * step);
+    }
+
+    /** Moves a piece to the best place found; it may stay. */
+    void move(int piece) {
+        candidates = 0;
+        Variant before = state.variant[piece];
+        List<Variant> variants = state.task.variants(piece);
+        for (int v = 0; v < variants.size(); v++) {
+            Variant variant = variants.get(v);
+            if (allowed(piece, variant) && !repeats(variants, v, piece)) {
+                look(piece, variant);
+            }
+        }
+        int cell = cellOf(before, state.x[piece], state.y[piece]);
+        double bestCost = descent.run(piece, before, cell, state.x[piece], state.y[piece], Double.MAX_VALUE);
+        double bestX = descent.x;
+        double bestY = descent.y;
+        Variant best = before;
+        for (int k = 0; k < candidates && bestCost > 0; k++) {
+            double cost =
+                    descent.run(piece, candidateVariant[k], candidateCell[k], candidateX[k], candidateY[k], bestCost);
+            if (cost < bestCost) {
+                bestCost = cost;
+                bestX = descent.x;
+                bestY = descent.y;
+                best = candidateVariant[k];
+            }
+        }
+        state.variant[piece] = best;
+        state.shape[piece] = best.shape();
+        state.x[piece] = bestX;
+        state.y[piece] = bestY;
+        state.measure(piece);
+    }
+
+    private boolean allowed(int piece, Variant variant) {
+        return state.task.bondOf(piece) < 0 || PreparedTask.turn(variant) == PreparedTask.turn(state.variant[piece]);
+    }
+
+    /** Says whether an earlier variant is the same shape with the same freedom, as for a rectangle given a half turn. */
+    private boolean repeats(List<Variant> variants, int v, int piece) {
+        for (int earlier = 0; earlier < v; earlier++) {
+            Variant other = variants.get(earlier);
+            if (other.shape().index() == variants.get(v).shape().index()
+                    && allowed(piece, other)
+                    && Arrays.equals(state.cells(other), state.cells(variants.get(v)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int cellOf(Variant variant, double x, double y) {
+        double[] cells = state.cells(variant);
+        for (int c = 0; c < cells.length; c += 4) {
+            if (x >= cells[c] && x <= cells[c + 1] && y >= cells[c + 2] && y <= cells[c + 3]) {
+                return c;
+            }
+        }
+        return 0;
+    }
+
+    private void look(int piece, Variant variant) {
+        double[] cells = state.cells(variant);
+        if (cells.length == 0) {
+            return;
+        }
+        double left = cells[0];
+        double right = cells[cells.length - 3];
+        double bottom = Double.MAX_VALUE;
+        double top = -Double.MAX_VALUE;
+        for (int c = 0; c < cells.length; c += 4) {
+            right = Math.max(right, cells[c + 1]);
+            bottom = Math.min(bottom, cells[c + 2]);
+            top = Math.max(top, cells[c + 3]);
+        }
+        int columns = (int) ((right - left) / step) + 1;
+        int rows = (int) Math.ceil((top - bottom) / step) + 1;
+        addFields(piece, variant, left, bottom, top, columns, rows);
+        if (variant.region().isLattice()) {
+            for (int c = 0; c < cells.length; c += 4) {
+                double x = 0.5 * (cells[c] + cells[c + 1]);
+                double y = 0.5 * (cells[c + 2] + cells[c + 3]);
+                int column = Math.min(columns - 1, (int) Math.round((x - left) / step));
+                int atRow = Math.min(rows - 1, (int) Math.round((y - bottom) / step));
+                offer(variant, c, sum[atRow * columns + column], x, y);
+            }
+        } else {
+            offerMinima(variant, left, bottom, top, columns, rows);
+        }
+    }
+
+    /** Adds the weighted fields of everything else; the last row lies on the top edge of the region. */
+    private void addFields(int piece, Variant variant, double left, double bottom, double top, int columns, int rows) {
+        int size = columns * rows;
+        if (sum.length < size) {
+            sum = new float[size + size / 2];
+        }
+        Arrays.fill(sum, 0, size, 0);
+        double[] weights = state.weight[piece];
+        for (int j = 0; j < state.all; j++) {
+            if (j == piece) {
+                continue;
+            }
+            Pair pair = state.pairs.of(state.shape[j], variant.shape());
+            int shift = (int) Math.rint((left - state.x[j] - pair.minX) / step);
+            int from = Math.max(0, -shift);
+            int to = Math.min(columns, pair.fieldColumns - shift);
+            if (from >= to) {
+                continue;
+            }
+            float weight = (float) weights[j];
+            double low = bottom - state.y[j] - pair.minY;
+            double high = top - state.y[j] - pair.minY;
+            for (int r = 0; r < rows; r++) {
+                double y = r == rows - 1 ? high : low + r * step;
+                int fieldRow = (int) Math.rint(y / step);
+                if (fieldRow >= 0 && fieldRow < pair.fieldRows) {
+                    addRow(r * columns, from, to, pair.field, fieldRow * pair.fieldColumns + shift, weight);
+                }
+            }
+        }
+    }
+
+    private void addRow(int at, int from, int to, float[] field, int fieldAt, float weight) {
+        float[] target = sum;
+        for (int c = from; c < to; c++) {
+            target[at + c] += weight * field[fieldAt + c];
+        }
+    }
+
+    private void offerMinima(Variant variant, double left, double bottom, double top, int columns, int rows) {
+        for (int r = 0; r < rows; r++) {
+            double y = Math.min(top, bottom + r * step);
+            int at = r * columns;
+            for (int c = 0; c < columns; c++) {
+                float value = sum[at + c];
+                if ((candidates < CANDIDATES || value < candidateCost[candidates - 1])
+                        && (c == 0 || value <= sum[at + c - 1])
+                        && (c == columns - 1 || value < sum[at + c + 1])
+                        && (r == 0 || value <= sum[at + c - columns])
+                        && (r == rows - 1 || value < sum[at + c + columns])) {
+                    offer(variant, 0, value, left + c * step, y);
+                }
+            }
+        }
+    }
+
+    private void offer(Variant variant, int cell, double cost, double x, double y) {
+        int at = candidates;
+        if (at == CANDIDATES) {
+            if (cost >= candidateCost[at - 1]) {
+                return;
+            }
+            at--;
+        } else {
+            candidates++;
+        }
+        while (at > 0 && candidateCost[at - 1] > cost) {
+            candidateCost[at] = candidateCost[at - 1];
+            candidateX[at] = candidateX[at - 1];
+            candidateY[at] = candidateY[at - 1];
+            candidateVariant[at] = candidateVariant[at - 1];
+            candidateCell[at] = candidateCell[at - 1];
+            at--;
+        }
+        candidateCost[at] = cost;
+        candidateX[at] = x;
+        candidateY[at] = y;
+        candidateVariant[at] = variant;
+        candidateCell[at] = cell;
+    }
+}

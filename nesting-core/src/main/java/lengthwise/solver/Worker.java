@@ -1,0 +1,236 @@
+package lengthwise.solver;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import lengthwise.geometry.Point;
+
+/**
+ * One worker's search: shorten the strip, let the pieces overlap, separate them, again and again.
+ *
+ * <p>The strip is a little shorter than the best layout; guided local search ({@link Weights}, {@link Relocation}) moves
+ * overlapping pieces until none is left. If it does not get there, two large pieces change places and it goes on. After
+ * four fifths of the budget only small steps from the best layout are tried (exploration and compression: J. Gardeyn,
+ * G. Vanden Berghe, T. Wauters, arXiv 2509.13329, 2025).
+ */
+final class Worker {
+    private static final double EXPLORATION = 0.8;
+    private static final int MEETING_EVERY = 256;
+
+    private final Run run;
+    private final PreparedTask task;
+    private final int number;
+    private final Exchange exchange;
+    private final SplittableRandom random;
+    private final Arrangement state;
+    private final Relocation relocation;
+    private final double tolerance;
+
+    private Layout best;
+    private long iteration;
+    private long lastImprovement;
+    private boolean stopped;
+    private boolean newBest;
+
+    Worker(
+            Run run,
+            PreparedTask task,
+            Pairs pairs,
+            int number,
+            SplittableRandom random,
+            Exchange exchange,
+            Layout first) {
+        this.run = run;
+        this.task = task;
+        this.number = number;
+        this.exchange = exchange;
+        this.random = random;
+        this.state = new Arrangement(task, pairs);
+        this.relocation = new Relocation(state);
+        this.tolerance = 1e-4 * task.height();
+        this.best = first;
+    }
+
+    void work() {
+        try {
+            double step = 0.01;
+            load(best);
+            while (!stopped) {
+                boolean exploring = run.fraction(iteration, lastImprovement) < EXPLORATION;
+                if (exploring) {
+                    step = explore(step);
+                } else {
+                    compress();
+                }
+            }
+        } finally {
+            exchange.leave(number, best);
+        }
+    }
+
+    /** Tries one length until it is reached or given up; returns the next step. */
+    private double explore(double step) {
+        load(best);
+        shorten(step);
+        int failures = 0;
+        while (!stopped && !newBest) {
+            if (separate(100)) {
+                return Math.min(0.02, step * 1.3);
+            }
+            failures++;
+            if (run.fraction(iteration, lastImprovement) >= EXPLORATION) {
+                return step;
+            }
+            if (failures > 6 && step > 0.002) {
+                return step / 2;
+            }
+            disturb();
+        }
+        return step;
+    }
+
+    private void compress() {
+        load(best);
+        double progress = (run.fraction(iteration, lastImprovement) - EXPLORATION) / (1 - EXPLORATION);
+        shorten(0.0005 + (0.00001 - 0.0005) * Math.min(1, Math.max(0, progress)));
+        separate(50);
+    }
+
+    private void load(Layout layout) {
+        newBest = false;
+        state.setLength(layout.length());
+        for (int i = 0; i < task.size(); i++) {
+            for (Variant variant : task.variants(i)) {
+                if (variant.orientation().equals(layout.poses().get(i).orientation())) {
+                    Point at = layout.poses().get(i).offset().minus(variant.shift());
+                    state.place(i, variant, (double) at.x(), (double) at.y());
+                }
+            }
+        }
+        state.measureAll();
+    }
+
+    private void shorten(double step) {
+        long shorter = (long) (best.length() * (1 - step));
+        state.setLength(Math.max(task.lowerBound(), Math.min(shorter, best.length() - 1)));
+        state.measureAll();
+        state.resetWeights();
+    }
+
+    /** Sweeps until the pieces are apart, or nothing has come of it for a while; then restores the best arrangement. */
+    private boolean separate(int patience) {
+        Arrangement.Snapshot least = state.snapshot();
+        int idle = 0;
+        while (idle < patience) {
+            sweep();
+            if (stopped || newBest) {
+                return false;
+            }
+            if (state.largest() <= tolerance) {
+                Optional<Layout> legal = run.legalised(state);
+                if (legal.isPresent()) {
+                    improve(legal.get());
+                    return true;
+                }
+            }
+            double total = state.total();
+            if (total < least.total) {
+                if (total < 0.98 * least.total) {
+                    idle = 0;
+                }
+                least = state.snapshot();
+            } else {
+                idle++;
+            }
+            Weights.update(state);
+        }
+        state.restore(least);
+        return false;
+    }
+
+    private void sweep() {
+        int[] order = new int[state.pieces];
+        int n = 0;
+        for (int i = 0; i < state.pieces; i++) {
+            if (state.overlapOf(i) > 0) {
+                order[n++] = i;
+            }
+        }
+        for (int k = n - 1; k > 0; k--) {
+            int other = random.nextInt(k + 1);
+            int piece = order[k];
+            order[k] = order[other];
+            order[other] = piece;
+        }
+        for (int k = 0; k < n && !stopped; k++) {
+            if (state.overlapOf(order[k]) > 0) {
+                relocation.move(order[k]);
+                stopped = run.cancelled();
+            }
+        }
+        iteration++;
+        if (iteration % MEETING_EVERY == 0) {
+            Layout agreed = exchange.meet(number, best);
+            if (agreed.length() < best.length()) {
+                best = agreed;
+                lastImprovement = iteration;
+                newBest = true;
+            }
+        }
+        stopped = stopped || run.isOver(iteration, lastImprovement, best);
+    }
+
+    private void improve(Layout layout) {
+        best = layout;
+        lastImprovement = iteration;
+        run.offer(layout, iteration);
+        stopped = stopped || run.isOver(iteration, lastImprovement, best);
+    }
+
+    /** Exchanges two large pieces of different shape. */
+    private void disturb() {
+        Integer[] bySize = new Integer[state.pieces];
+        Arrays.setAll(bySize, i -> i);
+        Arrays.sort(bySize, (a, b) -> Long.compare(area(b), area(a)));
+        int large = Math.max(2, state.pieces / 3);
+        for (int attempt = 0; attempt < 20; attempt++) {
+            int a = bySize[random.nextInt(Math.min(large, state.pieces))];
+            int b = bySize[random.nextInt(Math.min(large, state.pieces))];
+            if (state.shape[a].base() != state.shape[b].base()) {
+                double ax = centreX(a);
+                double ay = centreY(a);
+                moveCentre(a, centreX(b), centreY(b));
+                moveCentre(b, ax, ay);
+                break;
+            }
+        }
+        state.measureAll();
+        state.resetWeights();
+    }
+
+    private long area(int piece) {
+        return state.shape[piece].exact().ring().doubleArea();
+    }
+
+    private double centreX(int piece) {
+        return state.x[piece]
+                + 0.5
+                        * (state.shape[piece].box().minX()
+                                + state.shape[piece].box().maxX());
+    }
+
+    private double centreY(int piece) {
+        return state.y[piece]
+                + 0.5
+                        * (state.shape[piece].box().minY()
+                                + state.shape[piece].box().maxY());
+    }
+
+    private void moveCentre(int piece, double toX, double toY) {
+        state.place(
+                piece,
+                state.variant[piece],
+                state.x[piece] + toX - centreX(piece),
+                state.y[piece] + toY - centreY(piece));
+    }
+}
