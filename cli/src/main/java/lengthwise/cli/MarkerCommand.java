@@ -1,0 +1,275 @@
+package lengthwise.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lengthwise.FabricRun;
+import lengthwise.MarkerAnswer;
+import lengthwise.MarkerMaking;
+import lengthwise.Run;
+import lengthwise.check.Violation;
+import lengthwise.job.BareJob;
+import lengthwise.job.Job;
+import lengthwise.job.JobException;
+import lengthwise.job.JobFile;
+import lengthwise.job.JobReader;
+import lengthwise.job.JobWriter;
+import lengthwise.job.LengthText;
+import lengthwise.job.Orders;
+import lengthwise.model.Bundle;
+import lengthwise.model.Direction;
+import lengthwise.model.Length;
+import lengthwise.model.MarkerOrder;
+import lengthwise.plan.Purchase;
+import lengthwise.report.RunFiles;
+import lengthwise.report.WholeFile;
+import lengthwise.solver.Search;
+import lengthwise.solver.StopRule;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes the markers of a job, with the report and the placement sheets. */
+@Command(
+        name = "marker",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Lays out a job: one marker for each fabric, a report, a placement sheet.",
+            "JOB is a job file (.yaml), or one or more drawings together with --width."
+        })
+final class MarkerCommand implements Callable<Integer> {
+    private static final double LONGEST_DEFAULT_SECONDS = 20;
+    private static final int MOST_WORKERS = 64;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(arity = "1..*", paramLabel = "JOB", description = "a job file, or drawings (.svg, .svgz)")
+    private List<Path> inputs;
+
+    @Option(names = "--out", paramLabel = "FOLDER", description = "where the results go (default: ${DEFAULT-VALUE})")
+    private Path out = Path.of("markers");
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            description = "time for the whole job, shared between its fabrics (default: up to 20, less for small orders)")
+    private @Nullable Double seconds;
+
+    @Option(
+            names = "--iterations",
+            paramLabel = "N",
+            description = "sweeps for each fabric; without --seconds the clock is off and the result is the same every time")
+    private @Nullable Long iterations;
+
+    @Option(names = "--seed", paramLabel = "N", description = "start of the random numbers (default: ${DEFAULT-VALUE})")
+    private long seed = 1;
+
+    @Option(names = "--workers", paramLabel = "N", description = "searches side by side (default: one a processor, at most 4)")
+    private int workers = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+
+    @Option(names = "--width", paramLabel = "LENGTH", description = "for drawings: width of the cloth, as \"150 cm\" or \"58 in\"")
+    private @Nullable String width;
+
+    @Option(names = "--direction", paramLabel = "WAY", description = "for drawings: either-way, one-way or one-way-per-garment")
+    private @Nullable String direction;
+
+    @Option(names = "--size", paramLabel = "SIZE", split = ",", description = "for drawings: sizes to make (default: all drawn)")
+    private List<String> sizes = List.of();
+
+    @Option(names = "--make", paramLabel = "N", description = "for drawings: garments of each size (default: ${DEFAULT-VALUE})")
+    private int make = 1;
+
+    @SuppressWarnings("NullAway.Init") // picocli fills the fields
+    MarkerCommand() {}
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        refuseWrongUse();
+        try {
+            if (isJobFile()) {
+                JobFile file = JobReader.read(inputs.get(0));
+                return lay(file.job(), Orders.of(file), err).number();
+            }
+            Job job = bareJob();
+            return lay(job, Orders.of(job, out.toAbsolutePath()), err).number();
+        } catch (JobException bad) {
+            err.println("lengthwise: " + bad.getMessage());
+            return ExitCode.BAD_INPUT.number();
+        }
+    }
+
+    private void refuseWrongUse() {
+        if (seconds != null && !(seconds > 0 && seconds <= 86_400)) {
+            throw wrong("--seconds takes a time above 0 and up to a day (86400), not " + seconds + ".");
+        }
+        if (iterations != null && iterations < 1) {
+            throw wrong("--iterations takes a number of sweeps from 1, not " + iterations + ".");
+        }
+        if (workers < 1 || workers > MOST_WORKERS) {
+            throw wrong("--workers takes 1 to %d, not %d.".formatted(MOST_WORKERS, workers));
+        }
+        if (make < 1 || make > 1000) {
+            throw wrong("--make takes 1 to 1000 garments, not " + make + ".");
+        }
+        if (isJobFile() && (width != null || direction != null || !sizes.isEmpty())) {
+            throw wrong("--width, --direction and --size go with drawings; a job file says them itself.");
+        }
+        if (!isJobFile() && width == null) {
+            throw wrong("A drawing alone does not say how wide the cloth is: add --width \"150 cm\".");
+        }
+        if (isJobFile() && inputs.size() > 1) {
+            throw wrong("One job file at a time, please.");
+        }
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw wrong("--out " + out + " is a file; name a folder.");
+        }
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    private boolean isJobFile() {
+        String name = inputs.get(0).toString().toLowerCase(Locale.ROOT);
+        return name.endsWith(".yaml") || name.endsWith(".yml");
+    }
+
+    private Job bareJob() throws JobException {
+        Length clothWidth;
+        try {
+            clothWidth = LengthText.parse(String.valueOf(width));
+        } catch (JobException notALength) {
+            throw wrong("--width: " + notALength.getMessage());
+        }
+        return BareJob.of(inputs, out.toAbsolutePath(), new BareJob.Wishes(clothWidth, direction(), sizes, make));
+    }
+
+    private Optional<Direction> direction() {
+        if (direction == null) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                switch (direction) {
+                    case "either-way" -> Direction.EITHER_WAY;
+                    case "one-way" -> Direction.ONE_WAY;
+                    case "one-way-per-garment" -> Direction.ONE_WAY_PER_GARMENT;
+                    default -> throw wrong(
+                            "--direction takes either-way, one-way or one-way-per-garment, not " + direction + ".");
+                });
+    }
+
+    private ExitCode lay(Job job, Orders orders, PrintWriter err) throws IOException {
+        orders.warnings().forEach(warning -> err.println("warning: " + warning));
+        try (Interrupt interrupt = Interrupt.listen()) {
+            List<FabricRun> runs = new ArrayList<>();
+            Budget budget = new Budget(orders, seconds, iterations, InstantSource.system());
+            for (Orders.FabricOrder fabric : orders.fabrics()) {
+                ProgressLine line = new ProgressLine(
+                        err, onTerminal(), fabric.order().fabric().name());
+                Search search = budget.next(seed, workers).cancelledBy(interrupt::isRequested);
+                MarkerAnswer answer = MarkerMaking.make(
+                        fabric.order(),
+                        search.watchedBy(event -> line.event(event, search)),
+                        (marker, progress) -> line.better(marker));
+                line.done();
+                if (answer instanceof MarkerAnswer.Impossible impossible) {
+                    err.println("lengthwise: " + impossible.reason());
+                    return ExitCode.NO_MARKER;
+                }
+                if (answer instanceof MarkerAnswer.Rejected rejected) {
+                    err.println("lengthwise: the marker for %s did not pass the check, a fault of ours; nothing is written."
+                            .formatted(fabric.order().fabric().name()));
+                    rejected.violations().stream().map(Violation::sentence).forEach(err::println);
+                    return ExitCode.CHECK_FAILED;
+                }
+                runs.add(run(fabric, (MarkerAnswer.Made) answer));
+            }
+            boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
+            Run run = new Run(
+                    job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
+            RunFiles.write(run, out);
+            if (!isJobFile()) {
+                WholeFile.write(out.resolve("job.yaml"), JobWriter.text(job, List.of()));
+            }
+            err.println("Written to " + out + ": see report.html.");
+            return interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE;
+        }
+    }
+
+    /** From Java 22 there is always a console; a progress line in a log does no harm. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean onTerminal() {
+        return System.console() != null;
+    }
+
+    private static FabricRun run(Orders.FabricOrder fabric, MarkerAnswer.Made made) {
+        return new FabricRun(
+                made.marker(),
+                made.lowerBound(),
+                Purchase.of(made.marker().length(), fabric.order().fabric()),
+                fabric.assumptions(),
+                made.surplus(),
+                made.progress(),
+                made.reason());
+    }
+
+    /** Shares the time of a job between its fabrics by how much there is to lay; what one leaves over goes to the next. */
+    private static final class Budget {
+        private final List<Double> weights;
+        private final @Nullable Long iterations;
+        private final boolean clock;
+        private final InstantSource time;
+        private final Instant end;
+        private int next;
+
+        Budget(Orders orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
+            this.weights = orders.fabrics().stream()
+                    .map(fabric -> contours(fabric.order()))
+                    .toList();
+            this.iterations = iterations;
+            this.clock = seconds != null || iterations == null;
+            this.time = time;
+            double all = weights.stream().mapToDouble(weight -> weight).sum();
+            double whole = seconds != null ? seconds : Math.min(LONGEST_DEFAULT_SECONDS, 2 + all / 4);
+            this.end = time.instant().plusMillis((long) (whole * 1000));
+        }
+
+        private static double contours(MarkerOrder order) {
+            return order.bundles().stream()
+                    .map(Bundle::pieces)
+                    .mapToInt(pieces ->
+                            pieces.stream().mapToInt(piece -> piece.cut().count()).sum())
+                    .sum();
+        }
+
+        Search next(long seed, int workers) {
+            double left = weights.subList(next, weights.size()).stream()
+                    .mapToDouble(weight -> weight)
+                    .sum();
+            double share = left == 0 ? 1 : weights.get(next) / left;
+            next++;
+            long millis = Math.max(200, (long) (Duration.between(time.instant(), end).toMillis() * share));
+            StopRule stop = iterations == null
+                    ? StopRule.elapsed(Duration.ofMillis(millis))
+                    : clock
+                            ? StopRule.iterations(iterations).or(StopRule.elapsed(Duration.ofMillis(millis)))
+                            : StopRule.iterations(iterations);
+            return Search.of(stop, seed, workers);
+        }
+    }
+}
