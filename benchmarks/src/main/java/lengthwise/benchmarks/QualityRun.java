@@ -1,0 +1,131 @@
+package lengthwise.benchmarks;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import lengthwise.solver.Search;
+import lengthwise.solver.SearchEvent;
+import lengthwise.solver.SearchResult;
+import lengthwise.solver.StripSearch;
+
+/** Runs the product's own search on instances × seeds, judges every result, and tells the figures. */
+final class QualityRun {
+    private final Options options;
+    private final PrintStream out;
+
+    QualityRun(Options options, PrintStream out) {
+        this.options = options;
+        this.out = out;
+    }
+
+    /**
+     * Prints a line of CSV for each run as it ends, then the table beside the published figures.
+     *
+     * <p>With a file to save to, each line is appended to it at once, and what stands there already is not run again.
+     *
+     * @return whether every result was legal
+     */
+    boolean run() throws IOException {
+        List<Row> saved = saved();
+        out.println(Row.HEADER);
+        List<Row> rows = new ArrayList<>();
+        for (String name : options.names()) {
+            Instance instance = instance(name).times(options.copies());
+            for (long seed = options.firstSeed(); seed <= options.lastSeed(); seed++) {
+                Optional<Row> before = find(saved, instance.name(), seed);
+                Row row = before.isPresent() ? before.get() : run(instance, seed);
+                out.println(row.csv());
+                if (before.isEmpty()) {
+                    save(row.csv());
+                }
+                rows.add(row);
+            }
+        }
+        out.println();
+        out.print(Table.beside(rows));
+        return rows.stream().allMatch(Row::legal);
+    }
+
+    private Instance instance(String name) throws IOException {
+        if (name.startsWith("jigsaw:")) {
+            String[] parts = name.split(":", -1);
+            if (parts.length != 3) {
+                throw new IllegalArgumentException("A jigsaw is named jigsaw:PIECES:SEED, not " + name + ".");
+            }
+            return Jigsaw.of(Integer.parseInt(parts[1]), Long.parseLong(parts[2]));
+        }
+        Path directory = options.instances()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("Say with --instances in which folder " + name + ".json lies."));
+        return InstanceFile.read(directory, name);
+    }
+
+    private Row run(Instance instance, long seed) {
+        AtomicReference<Duration> first = new AtomicReference<>();
+        Search search = Search.of(options.stop(), seed, options.workers()).watchedBy(event -> {
+            if (event instanceof SearchEvent.Improved improved) {
+                first.compareAndSet(null, improved.progress().elapsed());
+            }
+        });
+        Instant start = Instant.now();
+        SearchResult result = StripSearch.solve(instance.task(), search);
+        double seconds = seconds(Duration.between(start, Instant.now()));
+        double firstSeconds = first.get() == null ? Double.NaN : seconds(first.get());
+        if (result instanceof SearchResult.Solved solved) {
+            long length = solved.layout().length();
+            return new Row(
+                    instance.name(),
+                    seed,
+                    seconds,
+                    options.workers(),
+                    instance.units(length),
+                    instance.density(length),
+                    Judge.isLegal(instance.task(), solved.layout()),
+                    firstSeconds,
+                    solved.progress().iteration());
+        }
+        return new Row(instance.name(), seed, seconds, options.workers(), Double.NaN, 0, false, firstSeconds, 0);
+    }
+
+    private static double seconds(Duration duration) {
+        return duration.toNanos() / 1e9;
+    }
+
+    private static Optional<Row> find(List<Row> rows, String instance, long seed) {
+        return rows.stream()
+                .filter(row -> row.instance().equals(instance) && row.seed() == seed)
+                .findFirst();
+    }
+
+    private List<Row> saved() throws IOException {
+        if (options.save().isEmpty()) {
+            return List.of();
+        }
+        Path file = options.save().get();
+        if (!Files.exists(file)) {
+            save(options.settings());
+            save(Row.HEADER);
+            return List.of();
+        }
+        String settings = Files.readAllLines(file).stream().findFirst().orElse("");
+        if (!settings.equals(options.settings())) {
+            throw new IllegalArgumentException("%s holds runs of other settings (%s, now %s). Save to another file."
+                    .formatted(file, settings, options.settings()));
+        }
+        return Row.read(file);
+    }
+
+    private void save(String line) throws IOException {
+        if (options.save().isPresent()) {
+            Files.writeString(options.save().get(), line + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+        }
+    }
+}

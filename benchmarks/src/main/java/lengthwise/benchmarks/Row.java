@@ -1,0 +1,75 @@
+package lengthwise.benchmarks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The figures of one run, a line of CSV.
+ *
+ * @param seconds how long the search took
+ * @param length in units of the instance
+ * @param density total piece area / (length × strip height), in per cent
+ * @param legal what the judge said
+ * @param firstLegalSeconds from the start of the search to its first legal layout; NaN if there was none
+ * @param moves iterations of each worker
+ */
+record Row(
+        String instance,
+        long seed,
+        double seconds,
+        int workers,
+        double length,
+        double density,
+        boolean legal,
+        double firstLegalSeconds,
+        long moves) {
+    static final String HEADER = "instance,seed,seconds,workers,length,density,legal,first_legal_s,moves";
+
+    String csv() {
+        return String.format(
+                Locale.ROOT,
+                "%s,%d,%.1f,%d,%.4f,%.3f,%b,%.3f,%d",
+                instance,
+                seed,
+                seconds,
+                workers,
+                length,
+                density,
+                legal,
+                firstLegalSeconds,
+                moves);
+    }
+
+    /** Reads the rows of a file; its header and lines that begin with # are passed over. */
+    static List<Row> read(Path file) throws IOException {
+        List<Row> rows = new ArrayList<>();
+        for (String line : Files.readAllLines(file)) {
+            if (!line.isBlank() && !line.startsWith("#") && !line.equals(HEADER)) {
+                rows.add(parse(file, line));
+            }
+        }
+        return rows;
+    }
+
+    private static Row parse(Path file, String line) throws IOException {
+        String[] cells = line.split(",", -1);
+        try {
+            return new Row(
+                    cells[0],
+                    Long.parseLong(cells[1]),
+                    Double.parseDouble(cells[2]),
+                    Integer.parseInt(cells[3]),
+                    Double.parseDouble(cells[4]),
+                    Double.parseDouble(cells[5]),
+                    Boolean.parseBoolean(cells[6]),
+                    Double.parseDouble(cells[7]),
+                    Long.parseLong(cells[8]));
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+            throw new IOException("%s: this is no row of a quality run: %s".formatted(file, line), e);
+        }
+    }
+}
