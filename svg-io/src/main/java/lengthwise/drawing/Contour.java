@@ -1,5 +1,6 @@
 package lengthwise.drawing;
 
+import java.util.Optional;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
@@ -9,11 +10,13 @@ final class Contour {
     private final DrawnShape shape;
     private final Ring ring;
     private final Box box;
+    private final Optional<String> size;
 
-    Contour(DrawnShape shape, Ring ring) {
+    Contour(DrawnShape shape, Ring ring, Optional<String> size) {
         this.shape = shape;
         this.ring = ring;
         this.box = ring.box();
+        this.size = size;
     }
 
     DrawnShape shape() {
@@ -26,6 +29,11 @@ final class Contour {
 
     Box box() {
         return box;
+    }
+
+    /** Returns the size whose layer holds it. */
+    Optional<String> size() {
+        return size;
     }
 
     /** Returns the area it encloses, in mm². */

@@ -33,13 +33,22 @@ final class Findings {
         return warnings;
     }
 
+    /** Puts the first noun into the plural: "open lines", "outlines of less than 1 cm²". */
+    private static String plural(String reason) {
+        return reason.replaceFirst("(shape|line|outline|frame|letter|box|sign)\\b(?! of lettering)", "$1s")
+                .replace("boxs", "boxes")
+                .replace("line of lettering", "lines of lettering")
+                .replace("lines that crosses itself", "lines that cross themselves")
+                .replace("or sign drawn as an outline", "or signs drawn as outlines");
+    }
+
     /** Returns sentences such as {@code 2 hidden shapes: 'h1' (line 4), 'h2' (line 5)}. */
     List<String> leftOut() {
         List<String> all = new ArrayList<>(leftOut);
         counted.forEach((reason, things) -> {
             String named = String.join(", ", things.subList(0, Math.min(NAMED, things.size())));
             String more = things.size() > NAMED ? " and " + (things.size() - NAMED) + " more" : "";
-            all.add(things.size() + " " + reason + ": " + named + more);
+            all.add(things.size() + " " + (things.size() == 1 ? reason : plural(reason)) + ": " + named + more);
         });
         return all;
     }

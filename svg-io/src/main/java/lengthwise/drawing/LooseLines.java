@@ -26,8 +26,24 @@ final class LooseLines {
     private final int[] first;
     private final int[] last;
 
-    /** An open line and the shape it belongs to. */
-    record Line(DrawnShape shape, Chain chain) {}
+    /** An open line and the shape it belongs to; told apart from others by identity. */
+    static final class Line {
+        private final DrawnShape shape;
+        private final Chain chain;
+
+        Line(DrawnShape shape, Chain chain) {
+            this.shape = shape;
+            this.chain = chain;
+        }
+
+        DrawnShape shape() {
+            return shape;
+        }
+
+        Chain chain() {
+            return chain;
+        }
+    }
 
     /** A closed chain and the lines it is made of, in order. */
     record Joined(Chain chain, List<Line> lines) {}

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a maker's word for a line says it is. Common practice, no source. */
 enum MarkKind {
@@ -32,6 +33,15 @@ enum MarkKind {
         return of(names.classes())
                 .or(() -> of(names.label().stream().toList()))
                 .or(() -> of(names.id().stream().toList()));
+    }
+
+    /** Says whether any of the names says that it is this. */
+    boolean isSaidByAny(Names names) {
+        return Stream.of(
+                        names.classes(),
+                        names.label().stream().toList(),
+                        names.id().stream().toList())
+                .anyMatch(said -> of(said).filter(this::equals).isPresent());
     }
 
     private static Optional<MarkKind> of(List<String> names) {

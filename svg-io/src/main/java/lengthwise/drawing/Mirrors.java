@@ -1,32 +1,31 @@
 package lengthwise.drawing;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.model.Congruence;
 
 /** Finds pieces that are the mirror image of another piece of the same name and size: a right beside its left. */
 final class Mirrors {
+    /** Outlines of more vertices than this, multiplied, are compared by what the file says alone. */
+    private static final long MOST_WORK = 100_000_000;
+
     private Mirrors() {}
 
-    static void mark(List<PieceSketch> pieces) {
-        List<PieceSketch> firsts = new ArrayList<>();
+    static void mark(List<PieceSketch> pieces, Effort effort) throws DrawingException {
+        Map<String, PieceSketch> firsts = new HashMap<>();
         for (PieceSketch piece : pieces) {
-            Optional<PieceSketch> first = firsts.stream()
-                    .filter(other ->
-                            other.name().equals(piece.name()) && other.size().equals(piece.size()))
-                    .findFirst();
-            if (first.isEmpty()) {
-                firsts.add(piece);
-            } else {
-                piece.mirrored(isMirrored(first.get(), piece));
+            PieceSketch first =
+                    firsts.putIfAbsent(piece.name() + '\n' + piece.size().orElse(""), piece);
+            if (first != null) {
+                piece.mirrored(isMirrored(first, piece, effort));
             }
         }
     }
 
-    private static boolean isMirrored(PieceSketch first, PieceSketch other) {
+    private static boolean isMirrored(PieceSketch first, PieceSketch other, Effort effort) throws DrawingException {
         double area = first.cutLine().area();
         if (Math.abs(area - other.cutLine().area()) > 1e-3 * area) {
             return false;
@@ -34,6 +33,12 @@ final class Mirrors {
         if (first.cutLine().shape().reflected() != other.cutLine().shape().reflected()) {
             return true;
         }
+        long work =
+                (long) first.cutLine().ring().size() * other.cutLine().ring().size();
+        if (work > MOST_WORK) {
+            return false;
+        }
+        effort.spend(work);
         return !congruent(first, other, false) && congruent(first, other, true);
     }
 

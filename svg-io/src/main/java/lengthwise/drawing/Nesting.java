@@ -14,6 +14,7 @@ import java.util.Optional;
 final class Nesting {
     private final List<Contour> contours;
     private final Map<Contour, Contour> holders = new HashMap<>();
+    private final Map<Contour, List<Contour>> held = new HashMap<>();
 
     private Nesting(List<Contour> contours) {
         this.contours = contours;
@@ -25,17 +26,22 @@ final class Nesting {
         bySize.sort(Comparator.comparingDouble(Contour::area));
         for (int i = 0; i < bySize.size(); i++) {
             Contour inner = bySize.get(i);
-            Optional<String> size = SizeNames.of(inner.shape().groups());
             for (int j = i + 1; j < bySize.size(); j++) {
                 Contour outer = bySize.get(j);
                 effort.spend(1);
                 if (outer.box().contains(inner.box())
-                        && canHold(SizeNames.of(outer.shape().groups()), size)
+                        && canHold(outer.size(), inner.size())
                         && outer.covers(inner, effort)) {
                     nesting.holders.put(inner, outer);
                     break;
                 }
             }
+        }
+        for (Contour contour : nesting.contours) {
+            nesting.holder(contour)
+                    .ifPresent(outer -> nesting.held
+                            .computeIfAbsent(outer, o -> new ArrayList<>())
+                            .add(contour));
         }
         return nesting;
     }
@@ -55,7 +61,7 @@ final class Nesting {
 
     /** Returns the lines directly inside another, in the order drawn. */
     List<Contour> inside(Contour outer) {
-        return contours.stream().filter(c -> holders.get(c) == outer).toList();
+        return held.getOrDefault(outer, List.of());
     }
 
     /** Says whether a line is a cut-out of the shape that it lies in, by the shape's fill rule. */

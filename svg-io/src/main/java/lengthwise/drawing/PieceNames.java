@@ -27,8 +27,8 @@ final class PieceNames {
         }
     }
 
-    /** Returns the name of a piece by its cut line, or "(joined)" and the like where it has none. */
-    String of(DrawnShape outline, String otherwise) {
+    /** Returns the name of a piece by its cut line; "(unnamed)" where it has none. */
+    String of(DrawnShape outline) {
         return outline.names()
                 .label()
                 .filter(PieceNames::namesAPiece)
@@ -36,7 +36,12 @@ final class PieceNames {
                 .or(() -> outline.names().id().filter(PieceNames::namesAPiece))
                 .or(() -> alone(outline, Group::layer))
                 .or(() -> outline.names().spoken())
-                .orElse(otherwise);
+                .orElse("(unnamed)");
+    }
+
+    /** Returns the name of a piece whose outline was joined: of the group that holds it alone, else "(joined)". */
+    String ofJoined(DrawnShape firstLine) {
+        return alone(firstLine, group -> true).orElse("(joined)");
     }
 
     private Optional<String> alone(DrawnShape outline, Predicate<Group> wanted) {

@@ -17,7 +17,6 @@ final class PieceSketch {
     private final List<List<Point>> sewLines = new ArrayList<>();
     private final List<List<Point>> innerLines = new ArrayList<>();
     private final List<String> lettering = new ArrayList<>();
-    private Optional<String> size = Optional.empty();
     private Optional<Arrow> arrow = Optional.empty();
     private Optional<Segment> foldEdge = Optional.empty();
     private String name = "";
@@ -40,11 +39,7 @@ final class PieceSketch {
     }
 
     Optional<String> size() {
-        return size;
-    }
-
-    void size(Optional<String> size) {
-        this.size = size;
+        return cutLine.size();
     }
 
     void mirrored(boolean mirrored) {
@@ -97,11 +92,21 @@ final class PieceSketch {
 
     /** Returns name and size for a sentence: {@code 'cup' (size M)}. */
     String spoken() {
-        return "'" + name + "'" + size.map(s -> " (size " + s + ")").orElse("");
+        return "'" + name + "'" + size().map(size -> " (size " + size + ")").orElse("");
     }
 
     DrawnPiece piece() {
         return new DrawnPiece(
-                name, size, outline(), mirrored, arrow, foldEdge, notches, drillHoles, sewLines, innerLines, lettering);
+                name,
+                size(),
+                outline(),
+                mirrored,
+                arrow,
+                foldEdge,
+                notches,
+                drillHoles,
+                sewLines,
+                innerLines,
+                lettering);
     }
 }

@@ -2,11 +2,17 @@ package lengthwise.drawing;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import lengthwise.geometry.Point;
+import lengthwise.geometry.Ring;
 
 /**
  * Recognises the pieces of a pattern in a drawing. A piece is a closed, visible outline that lies in no other outline
@@ -15,22 +21,35 @@ import lengthwise.geometry.Point;
  */
 public final class Recognition {
     /** Closed outlines smaller than this (mm²) are no pieces. */
-    private static final double SMALLEST_PIECE = 100;
+    static final double SMALLEST_PIECE = 100;
 
     private static final int MOST_OUTLINES = 20_000;
+    private static final int MOST_FRAMES = 5;
 
     private final Drawing drawing;
+    private final ScaleStatement scale;
     private final Findings findings;
     private final Effort effort;
+    private final Sizes sizes;
     private final List<Contour> contours = new ArrayList<>();
-    private final List<LooseLines.Line> lines = new ArrayList<>();
-    private final Map<Contour, String> joinedNames = new HashMap<>();
+    private final Set<LooseLines.Line> lines = new LinkedHashSet<>();
+    private final Set<Contour> joined = new LinkedHashSet<>();
     private final List<PieceSketch> pieces = new ArrayList<>();
 
-    private Recognition(Drawing drawing) {
+    private Recognition(Drawing drawing, ScaleStatement scale) {
         this.drawing = drawing;
+        this.scale = scale;
         this.findings = new Findings(drawing);
         this.effort = new Effort(drawing.file());
+        this.sizes = new Sizes(drawing);
+    }
+
+    /**
+     * Returns the size of a unit, in millimetres, that makes the drawing's test square right; empty if the drawing
+     * states its scale, or nobody says what the square measures.
+     */
+    public static OptionalDouble millimetresPerUnit(Drawing drawing, ScaleStatement scale) throws DrawingException {
+        return ScaleBoxes.millimetresPerUnit(drawing, scale);
     }
 
     /**
@@ -39,16 +58,24 @@ public final class Recognition {
      * @throws DrawingException if the drawing is too intricate, or its scale box does not measure what it should
      */
     public static PatternDrawing of(Drawing drawing, ScaleStatement scale) throws DrawingException {
-        return new Recognition(drawing).pattern();
+        return new Recognition(drawing, scale).pattern();
     }
 
     private PatternDrawing pattern() throws DrawingException {
-        closeOutlines();
+        List<ScaleBoxes.Found> boxes = ScaleBoxes.in(drawing, scale);
+        ScaleBoxes.check(drawing, boxes);
+        boxes.forEach(box -> findings.leaveOut("scale box", box.spoken()));
+
+        closeOutlines(boxes.stream().map(ScaleBoxes.Found::shape).toList());
         joinLooseLines();
-        Nesting nesting = Nesting.of(contours, effort);
+        dropDuplicates();
+        Nesting nesting = withoutFrames();
         sortOut(nesting);
         nameThem();
-        sayWhatIsLeft();
+        List<DrawnText> texts = new ArrayList<>(drawing.texts());
+        Map<PieceSketch, List<DrawnText>> lettering = placeLettering(boxes, texts);
+        List<Mark> left = readMarks(nesting, lettering);
+        sayWhatIsLeft(left, texts);
         return new PatternDrawing(
                 drawing.file(),
                 pieces.stream().map(PieceSketch::piece).toList(),
@@ -57,16 +84,20 @@ public final class Recognition {
                 findings.leftOut());
     }
 
-    private void closeOutlines() throws DrawingException {
+    private void closeOutlines(List<DrawnShape> boxes) throws DrawingException {
         for (DrawnShape shape : drawing.shapes()) {
-            if (!shape.visible()) {
-                findings.leaveOut("hidden shapes", shape.spoken());
+            if (boxes.contains(shape)) {
                 continue;
             }
+            if (!shape.visible()) {
+                findings.leaveOut("hidden shape", shape.spoken());
+                continue;
+            }
+            Optional<String> size = sizes.of(shape.groups());
             for (Chain chain : shape.chains()) {
                 Mending mending = Mending.of(chain);
                 if (mending.ring().isPresent()) {
-                    contours.add(new Contour(shape, mending.ring().get()));
+                    contours.add(new Contour(shape, mending.ring().get(), size));
                     sayWhatWasMended(shape, mending);
                 } else if (chain.points().size() >= 2 && chain.length() > 0) {
                     lines.add(new LooseLines.Line(shape, chain));
@@ -91,105 +122,278 @@ public final class Recognition {
     }
 
     private void joinLooseLines() {
-        Map<Optional<String>, List<LooseLines.Line>> bySize = new HashMap<>();
-        List<Optional<String>> order = new ArrayList<>();
+        Map<Optional<String>, List<LooseLines.Line>> bySize = new LinkedHashMap<>();
         for (LooseLines.Line line : lines) {
-            Optional<String> size = SizeNames.of(line.shape().groups());
-            if (!bySize.containsKey(size)) {
-                order.add(size);
-            }
-            bySize.computeIfAbsent(size, s -> new ArrayList<>()).add(line);
-        }
-        for (Optional<String> size : order) {
-            for (LooseLines.Joined joined : LooseLines.join(bySize.getOrDefault(size, List.of()))) {
-                Mending mending = Mending.of(joined.chain());
-                if (mending.ring().isEmpty()) {
-                    continue;
-                }
-                DrawnShape shape = joined.lines().get(0).shape();
-                Contour contour = new Contour(shape, mending.ring().get());
-                contours.add(contour);
-                lines.removeAll(joined.lines());
-                if (joined.lines().stream()
-                                .map(LooseLines.Line::shape)
-                                .distinct()
-                                .count()
-                        > 1) {
-                    joinedNames.put(contour, "(joined)");
-                }
-                findings.warn("An outline is joined from %d lines, the first %s."
-                        .formatted(joined.lines().size(), shape.spoken()));
+            boolean plain = MarkKind.of(line.shape().names())
+                    .filter(kind -> kind != MarkKind.CUT)
+                    .isEmpty();
+            if (plain && !line.shape().dashed()) {
+                bySize.computeIfAbsent(sizes.of(line.shape().groups()), size -> new ArrayList<>())
+                        .add(line);
             }
         }
+        bySize.forEach((size, loose) -> {
+            for (LooseLines.Joined found : LooseLines.join(loose)) {
+                Mending mending = Mending.of(found.chain());
+                if (mending.ring().isPresent()) {
+                    DrawnShape shape = found.lines().get(0).shape();
+                    Contour contour = new Contour(shape, mending.ring().get(), size);
+                    contours.add(contour);
+                    found.lines().forEach(lines::remove);
+                    joined.add(contour);
+                    findings.warn("An outline is joined from %d lines, the first %s."
+                            .formatted(found.lines().size(), shape.spoken()));
+                }
+            }
+        });
+    }
+
+    /** Drops outlines drawn twice at the same place, as a fill and its line often are. */
+    private void dropDuplicates() throws DrawingException {
+        Map<Long, List<Contour>> byPlace = new HashMap<>();
+        for (Contour contour : List.copyOf(contours)) {
+            long cell = Math.floorDiv(contour.box().minX(), 1000) * 4_000_037L
+                    + Math.floorDiv(contour.box().minY(), 1000);
+            List<Contour> near = new ArrayList<>();
+            for (long x = -1; x <= 1; x++) {
+                for (long y = -1; y <= 1; y++) {
+                    near.addAll(byPlace.getOrDefault(cell + x * 4_000_037L + y, List.of()));
+                }
+            }
+            Optional<Contour> same = Optional.empty();
+            for (Contour known : near) {
+                effort.spend(known.ring().size());
+                if (same.isEmpty() && known.size().equals(contour.size()) && known.coincides(contour)) {
+                    same = Optional.of(known);
+                }
+            }
+            if (same.isPresent()) {
+                contours.remove(contour);
+                findings.warn("The outline %s is drawn twice at the same place, also as %s; it is taken once."
+                        .formatted(same.get().shape().spoken(), contour.shape().spoken()));
+            } else {
+                byPlace.computeIfAbsent(cell, c -> new ArrayList<>()).add(contour);
+            }
+        }
+    }
+
+    private Nesting withoutFrames() throws DrawingException {
+        Nesting nesting = Nesting.of(contours, effort);
+        for (int i = 0; i < MOST_FRAMES; i++) {
+            Optional<Contour> frame = new Frames(drawing, nesting).first();
+            if (frame.isEmpty()) {
+                break;
+            }
+            findings.leaveOut(
+                    "frame",
+                    "%s, %.1f × %.1f mm"
+                            .formatted(
+                                    frame.get().shape().spoken(),
+                                    frame.get().box().width() / 1000.0,
+                                    frame.get().box().height() / 1000.0));
+            contours.remove(frame.get());
+            nesting = Nesting.of(contours, effort);
+        }
+        return nesting;
     }
 
     private void sortOut(Nesting nesting) throws DrawingException {
         for (Contour root : nesting.roots()) {
             if (root.area() < SMALLEST_PIECE) {
-                findings.leaveOut("outlines of less than 1 cm²", root.shape().spoken());
                 continue;
             }
             Optional<Point> crossing = SelfCrossing.of(root.ring(), effort);
             if (crossing.isPresent()) {
-                findings.warn("The outline %s crosses itself at %.1f, %.1f mm and cannot be cut; it is left out."
-                        .formatted(
-                                root.shape().spoken(),
-                                crossing.get().x() / 1000.0,
-                                crossing.get().y() / 1000.0));
-                findings.leaveOut("outlines that cross themselves", root.shape().spoken());
+                findings.warn(
+                        "The outline %s crosses or touches itself at %.1f, %.1f mm and cannot be cut; it is left out."
+                                .formatted(
+                                        root.shape().spoken(),
+                                        crossing.get().x() / 1000.0,
+                                        crossing.get().y() / 1000.0));
+                findings.leaveOut("outline that crosses itself", root.shape().spoken());
                 continue;
             }
             PieceSketch piece = new PieceSketch(root);
-            piece.size(SizeNames.of(root.shape().groups()));
-            nesting.inside(root).forEach(inner -> {
+            for (Contour inner : nesting.inside(root)) {
                 if (nesting.isCutOut(inner)) {
-                    piece.holes().add(inner.ring());
+                    addHole(piece, inner);
                 }
-            });
+            }
             pieces.add(piece);
         }
     }
 
-    private void nameThem() {
-        List<DrawnShape> outlines = Stream.concat(
-                        pieces.stream().map(piece -> piece.cutLine().shape()),
-                        drawing.shapes().stream().filter(shape -> !shape.visible()))
-                .toList();
-        PieceNames names = new PieceNames(outlines);
-        for (PieceSketch piece : pieces) {
-            String joined = joinedNames.get(piece.cutLine());
-            piece.name(joined == null ? names.of(piece.cutLine().shape(), "(unnamed)") : joined);
+    private void addHole(PieceSketch piece, Contour hole) throws DrawingException {
+        if (SelfCrossing.of(hole.ring(), effort).isEmpty()) {
+            piece.holes().add(hole.ring());
+        } else {
+            piece.innerLines().add(closed(hole.ring()));
+            findings.warn("The cut-out %s crosses itself; it is kept as a line inside the piece."
+                    .formatted(hole.shape().spoken()));
         }
-        Mirrors.mark(pieces);
     }
 
-    private void sayWhatIsLeft() {
-        for (LooseLines.Line line : lines) {
-            double gap = line.chain().first().distance(line.chain().last());
-            if (Openings.isOpenOutline(line.chain())) {
-                findings.warn("The outline %s is open by %.1f mm and is no piece; close it in the drawing."
-                        .formatted(line.shape().spoken(), gap / 1000));
-                findings.leaveOut("open outlines", line.shape().spoken());
-            } else {
-                findings.leaveOut("open lines", line.shape().spoken());
+    private void nameThem() throws DrawingException {
+        PieceNames names = new PieceNames(Stream.concat(
+                        pieces.stream().map(piece -> piece.cutLine().shape()),
+                        drawing.shapes().stream().filter(shape -> !shape.visible()))
+                .toList());
+        for (PieceSketch piece : pieces) {
+            DrawnShape shape = piece.cutLine().shape();
+            piece.name(joined.contains(piece.cutLine()) ? names.ofJoined(shape) : names.of(shape));
+        }
+        Mirrors.mark(pieces, effort);
+    }
+
+    /** Gives the pieces their lettering; takes it out of the list. */
+    private Map<PieceSketch, List<DrawnText>> placeLettering(List<ScaleBoxes.Found> boxes, List<DrawnText> texts)
+            throws DrawingException {
+        Placing placing = new Placing(pieces, effort);
+        Map<PieceSketch, List<DrawnText>> lettering = new HashMap<>();
+        for (DrawnText text : List.copyOf(texts)) {
+            if (!text.visible() || ScaleBoxes.lettersABox(boxes, text.middle())) {
+                continue;
+            }
+            List<PieceSketch> on = placing.of(sizes.of(text.groups()), text.groups(), List.of(text.middle()));
+            for (PieceSketch piece : on) {
+                piece.lettering().add(text.words());
+                lettering.computeIfAbsent(piece, p -> new ArrayList<>()).add(text);
+                texts.remove(text);
             }
         }
-        for (DrawnText text : drawing.texts()) {
+        return lettering;
+    }
+
+    private List<Mark> readMarks(Nesting nesting, Map<PieceSketch, List<DrawnText>> lettering) throws DrawingException {
+        Placing placing = new Placing(pieces, effort);
+        Map<PieceSketch, List<Mark>> onPieces = new HashMap<>();
+        List<Mark> left = new ArrayList<>();
+        for (Mark mark : marks(nesting)) {
+            List<PieceSketch> on =
+                    placing.of(sizes.of(mark.shape().groups()), mark.shape().groups(), mark.probes());
+            on.forEach(piece ->
+                    onPieces.computeIfAbsent(piece, p -> new ArrayList<>()).add(mark));
+            if (on.isEmpty()) {
+                left.add(mark);
+            }
+        }
+        for (PieceSketch piece : pieces) {
+            List<Mark> marks = onPieces.getOrDefault(piece, new ArrayList<>());
+            List<DrawnText> texts = lettering.getOrDefault(piece, List.of());
+            readCutOuts(piece, marks);
+            GrainMarks.find(piece, marks, texts, findings);
+            FoldMarks.find(piece, marks, texts, findings);
+            NotchMarks.find(piece, marks);
+            DrillMarks.find(piece, marks);
+            for (Mark mark : marks) {
+                readInnerLine(piece, mark);
+            }
+        }
+        return left;
+    }
+
+    /** Returns all visible shapes, or parts of shapes, that are neither cut lines nor their cut-outs. */
+    private List<Mark> marks(Nesting nesting) {
+        MarkGroups groups = new MarkGroups(pieces);
+        IdentityHashMap<DrawnShape, List<Contour>> closed = new IdentityHashMap<>();
+        IdentityHashMap<DrawnShape, List<Chain>> open = new IdentityHashMap<>();
+        Set<Contour> cutLines = new LinkedHashSet<>();
+        pieces.forEach(piece -> cutLines.add(piece.cutLine()));
+        for (Contour contour : contours) {
+            boolean root = nesting.holder(contour).isEmpty();
+            boolean tooSmall = root && contour.area() < SMALLEST_PIECE;
+            if (tooSmall || (!root && !isHole(nesting, contour, cutLines))) {
+                closed.computeIfAbsent(contour.shape(), s -> new ArrayList<>()).add(contour);
+            }
+        }
+        lines.forEach(line ->
+                open.computeIfAbsent(line.shape(), s -> new ArrayList<>()).add(line.chain()));
+        return drawing.shapes().stream()
+                .filter(shape -> closed.containsKey(shape) || open.containsKey(shape))
+                .map(shape -> new Mark(
+                        shape,
+                        groups.kindOf(shape),
+                        open.getOrDefault(shape, List.of()),
+                        closed.getOrDefault(shape, List.of())))
+                .toList();
+    }
+
+    private static boolean isHole(Nesting nesting, Contour contour, Set<Contour> cutLines) {
+        return nesting.isCutOut(contour)
+                && nesting.holder(contour).filter(cutLines::contains).isPresent();
+    }
+
+    private void readCutOuts(PieceSketch piece, List<Mark> marks) throws DrawingException {
+        for (Mark mark : List.copyOf(marks)) {
+            if (mark.is(MarkKind.CUT_OUT) && !mark.contours().isEmpty()) {
+                for (Contour contour : mark.contours()) {
+                    if (piece.cutLine().covers(contour, effort)) {
+                        addHole(piece, contour);
+                    }
+                }
+                marks.remove(mark);
+            }
+        }
+    }
+
+    private void readInnerLine(PieceSketch piece, Mark mark) {
+        if (mark.is(MarkKind.NOTCH)) {
+            findings.warn("The notch %s does not reach the cut line of %s; it is kept as a line inside the piece."
+                    .formatted(mark.shape().spoken(), piece.spoken()));
+        }
+        for (Chain line : mark.lines()) {
+            (mark.is(MarkKind.SEW_LINE) ? piece.sewLines() : piece.innerLines()).add(line.points());
+        }
+        for (Contour contour : mark.contours()) {
+            boolean sewn = mark.is(MarkKind.SEW_LINE)
+                    || (mark.isUnnamed() && (mark.shape().dashed() || SewLines.runsAlong(piece.cutLine(), contour)));
+            if (sewn) {
+                piece.sewLines().add(closed(contour.ring()));
+            } else if (mark.isUnnamed() && mark.shape().filled() && mark.extent() <= 40_000) {
+                findings.leaveOut(
+                        "letter or sign drawn as an outline", mark.shape().spoken());
+            } else {
+                piece.innerLines().add(closed(contour.ring()));
+            }
+        }
+    }
+
+    private static List<Point> closed(Ring ring) {
+        List<Point> points = new ArrayList<>(ring.vertices());
+        points.add(ring.vertex(0));
+        return points;
+    }
+
+    private void sayWhatIsLeft(List<Mark> marks, List<DrawnText> texts) {
+        for (Mark mark : marks) {
+            for (Contour contour : mark.contours()) {
+                findings.leaveOut("outline of less than 1 cm²", contour.shape().spoken());
+            }
+            for (Chain line : mark.lines()) {
+                if (mark.isUnnamed() && OpenOutlines.isOne(line)) {
+                    findings.warn("The outline %s is open by %.1f mm and is no piece; close it in the drawing."
+                            .formatted(mark.shape().spoken(), line.first().distance(line.last()) / 1000));
+                    findings.leaveOut("open outline", mark.shape().spoken());
+                } else {
+                    findings.leaveOut("open line", mark.shape().spoken());
+                }
+            }
+        }
+        for (DrawnText text : texts) {
             findings.leaveOut(
-                    text.visible() ? "lines of lettering" : "hidden lines of lettering", "\"" + text.words() + "\"");
+                    text.visible() ? "line of lettering" : "hidden line of lettering", "\"" + text.words() + "\"");
         }
         if (pieces.isEmpty()) {
             findings.warn("There is no closed outline in the drawing, so there is nothing to cut."
-                    + (drawing.leftOut().isEmpty() ? "" : " A picture is no outline: trace it first."));
+                    + (drawing.leftOut().isEmpty() ? "" : " A picture has no outlines: trace it first."));
         }
     }
 
     /** Tells an outline left open from a mere line. */
-    private static final class Openings {
-        static boolean isOpenOutline(Chain chain) {
-            double length = chain.length();
+    private static final class OpenOutlines {
+        static boolean isOne(Chain chain) {
             double gap = chain.first().distance(chain.last());
-            return chain.points().size() >= 3 && gap < length / 3 && enclosed(chain) > SMALLEST_PIECE;
+            return chain.points().size() >= 3 && gap < chain.length() / 3 && enclosed(chain) > SMALLEST_PIECE;
         }
 
         private static double enclosed(Chain chain) {

@@ -1,14 +1,13 @@
 package lengthwise.drawing;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Knows the names that sizes of clothing usually have. Common practice, no source; EN 13402 uses S, M, L as well. */
 final class SizeNames {
-    private static final Pattern LETTERS =
-            Pattern.compile("(?:[2-9]?X{0,5}[SL]|M|OS)|(?:[2-9]X)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LETTERS = Pattern.compile(
+            "[2-9]?X{0,5}-?[SL]|M|[2-9]X|(?:x-?|extra )?(?:small|large)|medium|one size", Pattern.CASE_INSENSITIVE);
     private static final Pattern NUMBER =
             Pattern.compile("\\d{1,3}(?:[-/]\\d{1,3})?[A-Z]{0,2}", Pattern.CASE_INSENSITIVE);
     private static final Pattern SAID = Pattern.compile("size[\\s_:.-]*(\\S.*)", Pattern.CASE_INSENSITIVE);
@@ -25,17 +24,6 @@ final class SizeNames {
         boolean known =
                 LETTERS.matcher(plain).matches() || NUMBER.matcher(plain).matches();
         return known ? Optional.of(plain) : Optional.empty();
-    }
-
-    /** Returns the size of the innermost layer or group that is named as one. */
-    static Optional<String> of(List<Group> groups) {
-        for (int i = groups.size() - 1; i >= 0; i--) {
-            Optional<String> size = groups.get(i).names().spoken().flatMap(SizeNames::of);
-            if (size.isPresent()) {
-                return size;
-            }
-        }
-        return Optional.empty();
     }
 
     static boolean isGenericLayer(String name) {

@@ -1,6 +1,7 @@
 package lengthwise.svg;
 
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import lengthwise.drawing.Drawing;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.PatternDrawing;
@@ -20,6 +21,8 @@ public final class SvgPattern {
     public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
         SvgReader reader = new SvgReader(file.toString(), SafeXml.read(file));
         Drawing drawing = reader.draw(scale.millimetresPerUnit());
-        return Recognition.of(drawing, scale);
+        OptionalDouble byScaleBox = Recognition.millimetresPerUnit(drawing, scale);
+        // Curves are flattened at the true scale, so the file is drawn again rather than enlarged.
+        return Recognition.of(byScaleBox.isPresent() ? reader.draw(byScaleBox) : drawing, scale);
     }
 }

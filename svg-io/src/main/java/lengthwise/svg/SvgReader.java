@@ -244,8 +244,7 @@ final class SvgReader {
         }
         AffineTransform fit = Viewport.fit(box.get(), w, h, element.getAttribute("preserveAspectRatio"));
         if (Math.abs(fit.getScaleX() / fit.getScaleY() - 1) > 1e-3) {
-            warn("%s, %s: different scales in x and y stretch what is in %s."
-                    .formatted(file, place(element), spoken(element)));
+            warn("%s: different scales in x and y stretch what is in %s.".formatted(at(element), spoken(element)));
         }
         children(element, setting.with(fit).showing(box.get().width(), box.get().height()));
     }
@@ -255,20 +254,20 @@ final class SvgReader {
                 ? element.getAttributeNS(null, "href")
                 : element.getAttributeNS(XLINK, "href");
         if (!href.startsWith("#")) {
-            warn("%s, %s: <use> of \"%s\" is left out; only shapes of the same file can be used."
-                    .formatted(file, place(element), href));
+            warn("%s: <use> of \"%s\" is left out; only shapes of the same file can be used."
+                    .formatted(at(element), href));
             return;
         }
         Element target = ids.get(href.substring(1));
         if (target == null) {
-            warn("%s, %s: <use> of \"%s\" is left out; the file has no such id.".formatted(file, place(element), href));
+            warn("%s: <use> of \"%s\" is left out; the file has no such id.".formatted(at(element), href));
             return;
         }
         if (!setting.style.displayed()) {
             return;
         }
         if (target.equals(element) || isInside(element, target) || !inUse.add(target)) {
-            warn("%s, %s: a circular reference to \"%s\" is dropped.".formatted(file, place(element), href));
+            warn("%s: a circular reference to \"%s\" is dropped.".formatted(at(element), href));
             return;
         }
         try {
@@ -307,8 +306,8 @@ final class SvgReader {
         try {
             chains = chains(element, setting, setting.toPage);
         } catch (Pen.TooFarException e) {
-            warn("%s, %s: %s is left out: %s; move the drawing onto its page."
-                    .formatted(file, place(element), spoken(element), e.getMessage()));
+            warn("%s: %s is left out: %s; move the drawing onto its page."
+                    .formatted(at(element), spoken(element), e.getMessage()));
             return;
         }
         if (chains.isEmpty()) {
@@ -369,8 +368,8 @@ final class SvgReader {
         switch (String.valueOf(element.getLocalName())) {
             case "path" ->
                 PathData.draw(element.getAttribute("d"), pen)
-                        .ifPresent(error -> warn("%s, %s: the path data of %s %s; what comes before is kept."
-                                .formatted(file, place(element), spoken(element), error)));
+                        .ifPresent(error -> warn("%s: the path data of %s %s; what comes before is kept."
+                                .formatted(at(element), spoken(element), error)));
             case "rect" -> rectangle(element, setting, pen);
             case "circle" -> {
                 double r = length(element, "r", Math.hypot(setting.viewWidth, setting.viewHeight) / Math.sqrt(2));
@@ -441,10 +440,9 @@ final class SvgReader {
             OptionalDouble x = scanner.number();
             OptionalDouble y = x.isEmpty() || scanner.atEnd() ? OptionalDouble.empty() : scanner.number();
             if (x.isEmpty() || y.isEmpty()) {
-                warn("%s, %s: the points of %s end in %s; it is dropped."
+                warn("%s: the points of %s end in %s; it is dropped."
                         .formatted(
-                                file,
-                                place(element),
+                                at(element),
                                 spoken(element),
                                 x.isPresent() && scanner.atEnd()
                                         ? "an odd coordinate"
@@ -475,8 +473,8 @@ final class SvgReader {
         }
         Optional<SvgLength> length = SvgLength.parse(text);
         if (length.isEmpty()) {
-            warn("%s, %s: %s=\"%s\" of %s is not a length; it is ignored."
-                    .formatted(file, place(element), attribute, text, spoken(element)));
+            warn("%s: %s=\"%s\" of %s is not a length; it is ignored."
+                    .formatted(at(element), attribute, text, spoken(element)));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(length.get().userUnits(whole));
@@ -486,6 +484,10 @@ final class SvgReader {
         if (warnings.size() < MOST_WARNINGS && !warnings.contains(sentence)) {
             warnings.add(sentence);
         }
+    }
+
+    private static String at(Element element) {
+        return "L" + place(element).substring(1);
     }
 
     private static String place(Element element) {
