@@ -1,0 +1,18 @@
+package lengthwise.svg;
+
+import java.util.List;
+import lengthwise.check.PlacedPiece;
+import lengthwise.model.Length;
+
+/**
+ * A marker read back from a file, in marker coordinates.
+ *
+ * @param job the job's name, as written on it
+ * @param fabric the fabric's name, as written on it
+ * @param length of the marker
+ */
+public record MarkerDrawing(String job, String fabric, Length length, Length cuttableWidth, List<PlacedPiece> pieces) {
+    public MarkerDrawing {
+        pieces = List.copyOf(pieces);
+    }
+}
