@@ -14,7 +14,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.GrainLine;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
-import lengthwise.model.LengthText;
+import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
@@ -242,7 +242,7 @@ public final class MarkerSvg {
         }
         double end = fabric.spread().endAllowance().millimetres();
         if (end >= 8) {
-            String text = "end allowance " + LengthText.both(fabric.spread().endAllowance());
+            String text = "end allowance " + LengthWords.both(fabric.spread().endAllowance());
             centred(end / 2 + 1.5, width / 2, Math.min(5, end / 3), "START · " + text, -90);
             centred(length - end / 2 + 1.5, width / 2, Math.min(5, end / 3), text, -90);
         }
@@ -255,7 +255,7 @@ public final class MarkerSvg {
     private void unusable(Length edge, double middle) {
         double size = Math.min(4, edge.millimetres() / 2);
         if (size >= PieceLabel.LEAST_SIZE) {
-            label(corner.x() / 1000.0 + 3, middle + size / 3, size, "not used: " + LengthText.both(edge));
+            label(corner.x() / 1000.0 + 3, middle + size / 3, size, "not used: " + LengthWords.both(edge));
         }
     }
 

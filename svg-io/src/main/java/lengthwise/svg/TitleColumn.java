@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
-import lengthwise.model.LengthText;
+import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
@@ -110,9 +110,9 @@ final class TitleColumn {
 
     private void facts() {
         boolean folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
-        fact("Marker", LengthText.both(marker.length()));
-        fact("Cuttable width", LengthText.both(fabric.cuttableWidth()) + (folded ? ", folded" : ""));
-        fact("Fabric width", LengthText.both(fabric.width()) + (washed() ? " before washing" : ""));
+        fact("Marker", LengthWords.both(marker.length()));
+        fact("Cuttable width", LengthWords.both(fabric.cuttableWidth()) + (folded ? ", folded" : ""));
+        fact("Fabric width", LengthWords.both(fabric.width()) + (washed() ? " before washing" : ""));
         fact("Efficiency", percent(marker.efficiency()));
         if (!notes.buy().isEmpty()) {
             fact("Buy", notes.buy());

@@ -178,8 +178,8 @@ class MarkerSvgReaderTest {
                         "more than a kilometre away"),
                 Arguments.of(
                         WRITTEN.replaceFirst("\\?>", "?><!DOCTYPE svg [<!ENTITY a SYSTEM \"file:///etc/hostname\">]>")
-                                .replace("data-hand=\"L\"", "data-hand=\"&a;\"entity"),
-                        ""),
+                                .replace("data-hand=\"L\"", "data-hand=\"&a;\""),
+                        "entity"),
                 Arguments.of(WRITTEN.substring(0, WRITTEN.length() / 2), "not a readable"),
                 Arguments.of("not xml", "not a readable"));
     }

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** 1 in = 25.4 mm, 1 yd = 36 in = 914.4 mm exactly (International Yard and Pound Agreement, 1959). */
-class LengthTextTest {
+class LengthWordsTest {
     @ParameterizedTest
     @CsvSource({
         "0, 0 mm",
@@ -21,7 +21,7 @@ class LengthTextTest {
         "-20, −2 cm"
     })
     void metricLengthsAreWrittenAsMakersSayThem(double millimetres, String expected) {
-        assertThat(LengthText.metric(Length.ofMillimetres(millimetres))).isEqualTo(expected);
+        assertThat(LengthWords.metric(Length.ofMillimetres(millimetres))).isEqualTo(expected);
     }
 
     @ParameterizedTest
@@ -36,18 +36,18 @@ class LengthTextTest {
         "-31.75, 8, −1 1/4 in"
     })
     void inchesAreFractionsInLowestTerms(double millimetres, int parts, String expected) {
-        assertThat(LengthText.inches(Length.ofMillimetres(millimetres), parts)).isEqualTo(expected);
+        assertThat(LengthWords.inches(Length.ofMillimetres(millimetres), parts)).isEqualTo(expected);
     }
 
     @ParameterizedTest
     @CsvSource({"914.4, 1 yd", "1600, 1 3/4 yd", "1600.201, 1 7/8 yd", "114.3, 1/8 yd", "0, 0 yd", "1257.3, 1 3/8 yd"})
     void yardsToBuyAreRoundedUpToAnEighth(double millimetres, String expected) {
-        assertThat(LengthText.yardsUp(Length.ofMillimetres(millimetres))).isEqualTo(expected);
+        assertThat(LengthWords.yardsUp(Length.ofMillimetres(millimetres))).isEqualTo(expected);
     }
 
     @Test
     void whatIsToBuyIsNeverRoundedDown() {
-        assertThat(LengthText.toBuy(Length.ofMillimetres(1234.001))).isEqualTo("1.235 m (1 3/8 yd)");
+        assertThat(LengthWords.toBuy(Length.ofMillimetres(1234.001))).isEqualTo("1.235 m (1 3/8 yd)");
     }
 
     @Test
@@ -55,7 +55,7 @@ class LengthTextTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            assertThat(LengthText.both(Length.ofMillimetres(462))).isEqualTo("46.2 cm (18 1/4 in)");
+            assertThat(LengthWords.both(Length.ofMillimetres(462))).isEqualTo("46.2 cm (18 1/4 in)");
         } finally {
             Locale.setDefault(before);
         }

@@ -4,12 +4,12 @@ package lengthwise.model;
  * Lengths in words for people, in metric and in inches or yards with fractions as on a tape measure; the same in every
  * locale. 1 in = 25.4 mm and 1 yd = 36 in exactly (International Yard and Pound Agreement, 1959).
  */
-public final class LengthText {
+public final class LengthWords {
     private static final long INCH = 25_400;
     private static final long YARD = 36 * INCH;
     private static final long MILLIMETRE = 1_000;
 
-    private LengthText() {}
+    private LengthWords() {}
 
     /** Returns for example "46.2 cm (18 1/4 in)": to the nearest millimetre and eighth of an inch. */
     public static String both(Length length) {
