@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import lengthwise.FabricRun;
 import lengthwise.Run;
-import lengthwise.model.LengthText;
+import lengthwise.model.LengthWords;
 import lengthwise.svg.MarkerNotes;
 import lengthwise.svg.MarkerSvg;
 
@@ -18,7 +18,7 @@ public final class RunFiles {
             MarkerNotes notes = new MarkerNotes(
                     run.job(),
                     "Lengthwise " + run.version(),
-                    LengthText.toBuy(fabric.purchase().buy()),
+                    LengthWords.toBuy(fabric.purchase().buy()),
                     fabric.assumptions().stream().map(FabricRun.Assumption::text).toList(),
                     fabric.surplus());
             WholeFile.write(
