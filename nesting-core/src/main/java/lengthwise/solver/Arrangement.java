@@ -83,6 +83,17 @@ final class Arrangement {
         }
     }
 
+    /** Returns where the cell that a piece lies in begins, among the cells of its variant. */
+    int cellOf(int piece) {
+        double[] of = cells(variant[piece]);
+        for (int c = 0; c < of.length; c += 4) {
+            if (x[piece] >= of[c] && x[piece] <= of[c + 1] && y[piece] >= of[c + 2] && y[piece] <= of[c + 3]) {
+                return c;
+            }
+        }
+        return 0;
+    }
+
     void resetWeights() {
         for (double[] row : weight) {
             Arrays.fill(row, 1);

@@ -30,9 +30,9 @@ final class FirstLayout {
 
     private FirstLayout(PreparedTask task, int rows) {
         this.task = task;
-        this.square = Math.max(1, (task.height() + rows - 1) / rows);
-        this.pieces = new Raster(rows + 1);
-        this.obstacles = new Raster(rows + 1);
+        this.square = Math.max(1, Math.max(task.height(), task.longestSide() / 4) / rows + 1);
+        this.pieces = new Raster((int) (task.height() / square) + 1);
+        this.obstacles = new Raster((int) (task.height() / square) + 1);
         this.chosen = new Variant[task.size()];
         this.x = new long[task.size()];
         this.y = new long[task.size()];

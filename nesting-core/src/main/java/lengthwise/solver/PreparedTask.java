@@ -220,6 +220,15 @@ final class PreparedTask {
         return task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
     }
 
+    /** Returns the longest side of the box of any shape but the obstacles. */
+    long longestSide() {
+        return shapes.stream()
+                .filter(shape -> !shape.isObstacle())
+                .mapToLong(shape -> Math.max(shape.box().width(), shape.box().height()))
+                .max()
+                .orElse(0);
+    }
+
     /**
      * Returns a length no layout can be below: the area of the pieces over the height, or the longest piece as it would
      * lie shortest.

@@ -43,7 +43,7 @@ final class Relocation {
                 look(piece, variant);
             }
         }
-        int cell = cellOf(before, state.x[piece], state.y[piece]);
+        int cell = state.cellOf(piece);
         double bestCost = descent.run(piece, before, cell, state.x[piece], state.y[piece], Double.MAX_VALUE);
         double bestX = descent.x;
         double bestY = descent.y;
@@ -80,16 +80,6 @@ final class Relocation {
             }
         }
         return false;
-    }
-
-    private int cellOf(Variant variant, double x, double y) {
-        double[] cells = state.cells(variant);
-        for (int c = 0; c < cells.length; c += 4) {
-            if (x >= cells[c] && x <= cells[c + 1] && y >= cells[c + 2] && y <= cells[c + 3]) {
-                return c;
-            }
-        }
-        return 0;
     }
 
     private void look(int piece, Variant variant) {

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import lengthwise.solver.SearchResult.StopReason;
 
@@ -54,7 +53,7 @@ final class Run {
     }
 
     private void work() {
-        Pairs pairs = new Pairs(task, (double) task.height() / FIELD_ROWS, MARGIN);
+        Pairs pairs = new Pairs(task, Math.max(task.height(), task.longestSide() / 8) / (double) FIELD_ROWS, MARGIN);
         Exchange exchange = new Exchange(search.workers(), best);
         SplittableRandom random = new SplittableRandom(search.seed());
         Worker[] workers = new Worker[search.workers()];
@@ -111,16 +110,6 @@ final class Run {
             search.watcher().accept(new SearchEvent.Working(progress));
         }
         return of.length() <= bound || cancelled() || search.stop().isMet(progress);
-    }
-
-    Optional<Layout> legalised(Arrangement state) {
-        long[] x = new long[state.pieces];
-        long[] y = new long[state.pieces];
-        for (int i = 0; i < state.pieces; i++) {
-            x[i] = Math.round(state.x[i]);
-            y[i] = Math.round(state.y[i]);
-        }
-        return task.legal(state.variant, x, y).filter(layout -> layout.length() <= state.length());
     }
 
     synchronized void offer(Layout layout, long iteration) {

@@ -16,6 +16,8 @@ import lengthwise.geometry.Point;
 final class Worker {
     private static final double EXPLORATION = 0.8;
     private static final int MEETING_EVERY = 256;
+    /** Failures at one length before a smaller step is tried. */
+    private static final int PATIENCE = 2;
 
     private final Run run;
     private final PreparedTask task;
@@ -24,6 +26,7 @@ final class Worker {
     private final SplittableRandom random;
     private final Arrangement state;
     private final Relocation relocation;
+    private final Finish finish;
     private final double tolerance;
 
     private Layout best;
@@ -47,6 +50,7 @@ final class Worker {
         this.random = random;
         this.state = new Arrangement(task, pairs);
         this.relocation = new Relocation(state);
+        this.finish = new Finish(task);
         this.tolerance = 1e-4 * task.height();
         this.best = first;
     }
@@ -55,6 +59,7 @@ final class Worker {
         try {
             double step = 0.01;
             load(best);
+            finish.of(state).filter(layout -> layout.length() < best.length()).ifPresent(this::improve);
             while (!stopped) {
                 boolean exploring = run.fraction(iteration, lastImprovement) < EXPLORATION;
                 if (exploring) {
@@ -75,13 +80,13 @@ final class Worker {
         int failures = 0;
         while (!stopped && !newBest) {
             if (separate(100)) {
-                return Math.min(0.02, step * 1.3);
+                return Math.min(0.01, step * 1.3);
             }
             failures++;
             if (run.fraction(iteration, lastImprovement) >= EXPLORATION) {
                 return step;
             }
-            if (failures > 6 && step > 0.002) {
+            if (failures >= PATIENCE && step > 0.001) {
                 return step / 2;
             }
             disturb();
@@ -120,18 +125,20 @@ final class Worker {
     /** Sweeps until the pieces are apart, or nothing has come of it for a while; then restores the best arrangement. */
     private boolean separate(int patience) {
         Arrangement.Snapshot least = state.snapshot();
+        double nearlyApart = tolerance;
         int idle = 0;
         while (idle < patience) {
             sweep();
             if (stopped || newBest) {
                 return false;
             }
-            if (state.largest() <= tolerance) {
-                Optional<Layout> legal = run.legalised(state);
+            if (state.largest() <= nearlyApart) {
+                Optional<Layout> legal = finish.of(state);
                 if (legal.isPresent()) {
                     improve(legal.get());
                     return true;
                 }
+                nearlyApart /= 2;
             }
             double total = state.total();
             if (total < least.total) {

@@ -74,13 +74,13 @@ class StripSearchTest {
 
     @Test
     void piecesGoIntoTheHoleOfAnObstacle() {
-        Ring outside = Tasks.rectangle(1_000_000, 1_000);
-        Ring hole = Ring.of(200_000, 100, 260_000, 100, 260_000, 900, 200_000, 900);
+        Ring outside = Tasks.rectangle(1_000_000, 100_000);
+        Ring hole = Ring.of(200_000, 10_000, 260_000, 10_000, 260_000, 90_000, 200_000, 90_000);
         LayoutTask task = new LayoutTask(
-                1_000,
+                100_000,
                 List.of(
-                        Tasks.free(Tasks.rectangle(30_000, 700), Tasks.ONE_WAY, 3),
-                        Tasks.free(Tasks.rectangle(25_000, 700), Tasks.ONE_WAY, 3)),
+                        Tasks.free(Tasks.rectangle(30_000, 70_000), Tasks.ONE_WAY, 3_000),
+                        Tasks.free(Tasks.rectangle(25_000, 70_000), Tasks.ONE_WAY, 3_000)),
                 List.of(new Obstacle(new Outline(outside, List.of(hole)))),
                 List.of());
         SearchResult.Solved solved =

@@ -1,0 +1,112 @@
+package lengthwise.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lengthwise.solver.compaction.Body;
+import lengthwise.solver.compaction.Compaction;
+
+/**
+ * Makes a legal layout of an arrangement whose pieces hardly overlap: compaction on the true outlines, rounded to the
+ * grid, tested exactly. What fails the test is solved again with stricter rows; nothing illegal leaves.
+ */
+final class Finish {
+    private static final int ROUNDS = 6;
+    private static final double STRICTER = 1.5;
+
+    private final PreparedTask task;
+    private final double step;
+    private final double worthwhile;
+
+    Finish(PreparedTask task) {
+        this.task = task;
+        this.step = task.height() / 50.0;
+        this.worthwhile = 2e-5 * task.height();
+    }
+
+    /** Returns a layout no longer than the arrangement's strip. */
+    Optional<Layout> of(Arrangement state) {
+        Optional<Layout> best = rounded(state.variant, state.x, state.y, (double) state.length());
+        if (!Compaction.isAvailable()) {
+            return best;
+        }
+        List<Body> bodies = bodies(state);
+        double tightening = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            double limit = (double) best.map(Layout::length).orElse(state.length());
+            Optional<Placed> next = solved(state.variant, bodies, limit, tightening);
+            if (next.isEmpty() && tightening == 0) {
+                tightening = STRICTER;
+                next = solved(state.variant, bodies, limit, tightening);
+            }
+            if (next.isEmpty()) {
+                break;
+            }
+            Layout layout = next.get().layout();
+            boolean better = best.isEmpty() || layout.length() < best.get().length();
+            double gain = limit - layout.length();
+            if (better) {
+                best = Optional.of(layout);
+            }
+            bodies = next.get().bodies();
+            if (gain < worthwhile && round > 0) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private record Placed(Layout layout, List<Body> bodies) {}
+
+    private Optional<Placed> solved(Variant[] variant, List<Body> bodies, double limit, double tightening) {
+        return Compaction.solve(bodies, limit, step, tightening).flatMap(moved -> {
+            List<Body> onGrid = new ArrayList<>();
+            double[] x = new double[variant.length];
+            double[] y = new double[variant.length];
+            for (int i = 0; i < moved.size(); i++) {
+                Body body = moved.get(i);
+                onGrid.add(body.movable() ? body.at(Math.rint(body.x()), Math.rint(body.y())) : body);
+                if (i < variant.length) {
+                    x[i] = body.x();
+                    y[i] = body.y();
+                }
+            }
+            return rounded(variant, x, y, limit).map(layout -> new Placed(layout, onGrid));
+        });
+    }
+
+    private Optional<Layout> rounded(Variant[] variant, double[] atX, double[] atY, double limit) {
+        long[] x = new long[variant.length];
+        long[] y = new long[variant.length];
+        for (int i = 0; i < variant.length; i++) {
+            x[i] = Math.round(atX[i]);
+            y[i] = Math.round(atY[i]);
+        }
+        return task.legal(variant, x, y).filter(layout -> layout.length() <= limit);
+    }
+
+    private List<Body> bodies(Arrangement state) {
+        List<Body> bodies = new ArrayList<>();
+        for (int i = 0; i < state.pieces; i++) {
+            double[] cells = state.cells(state.variant[i]);
+            int cell = state.cellOf(i);
+            Shape shape = state.shape[i];
+            bodies.add(new Body(
+                    shape.exact(),
+                    state.x[i],
+                    state.y[i],
+                    cells[cell],
+                    cells[cell + 1],
+                    cells[cell + 2],
+                    cells[cell + 3],
+                    shape.box().maxX(),
+                    shape.gap(),
+                    true));
+        }
+        for (Shape obstacle : task.obstacles()) {
+            bodies.add(
+                    new Body(obstacle.exact(), 0, 0, 0, 0, 0, 0, obstacle.box().maxX(), obstacle.gap(), false));
+        }
+        return bodies;
+    }
+}
