@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {MarkerCommand.class})
+        subcommands = {MarkerCommand.class, CheckCommand.class})
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -76,7 +76,7 @@ class BadInputTest {
                 drawn("no grain line", "class=\"grain\"", "class=\"other\" display=\"none\"", 3, "no grain line"),
                 drawn("no up end", " marker-end=\"url(#head)\"", "", 3, "Which end of flap is up?"),
                 drawn("open outline", "H140 Z", "H140", 3, "top.svg"),
-                drawn("self-crossing outline", "H200 V260 H140 Z", "L200 260 H100 L200 100 Z", 3, "top.svg", "cross"),
+                drawn("self-crossing outline", "H200 V260 H140 Z", "L200 260 H120 L200 100 Z", 3, "top.svg", "cross"),
                 drawn("no physical size", "width=\"600mm\" height=\"600mm\" ", "", 3, "size"),
                 drawn("not XML", "<svg", "svg", 3, "top.svg"),
                 drawn("cut off", "</svg>", "", 3, "top.svg"),

@@ -209,7 +209,7 @@ class OrdersTest {
         drawing = FLAP.replace("TRANSFORM", "")
                 .replace(
                         "</g>",
-                        "<path class=\"sew\" stroke-dasharray=\"4 2\" fill=\"none\" d=\"M118 110 H190 V250 H146 Z\"/></g>");
+                        "<path class=\"sew\" stroke=\"#000\" stroke-dasharray=\"4 2\" fill=\"none\" d=\"M118 110 H190 V250 H146 Z\"/></g>");
         CutPiece cut = onlyPiece("flap: {cut: {shell: 1 pair}}");
         assertThat(cut.piece().outline().holes()).isEmpty();
         assertThat(cut.piece().marks().innerLines()).hasSize(1);

@@ -236,7 +236,8 @@ public final class Recognition {
     private void nameThem() throws DrawingException {
         PieceNames names = new PieceNames(Stream.concat(
                         pieces.stream().map(piece -> piece.cutLine().shape()),
-                        drawing.shapes().stream().filter(shape -> !shape.visible()))
+                        drawing.shapes().stream()
+                                .filter(shape -> !shape.visible() && shape.chains().stream().anyMatch(Chain::closed)))
                 .toList());
         for (PieceSketch piece : pieces) {
             DrawnShape shape = piece.cutLine().shape();
