@@ -1,0 +1,181 @@
+package lengthwise;
+
+import static lengthwise.testing.TestPieces.cut;
+import static lengthwise.testing.TestPieces.onFold;
+import static lengthwise.testing.TestPieces.order;
+import static lengthwise.testing.TestPieces.rectangle;
+import static lengthwise.testing.TestPieces.strip;
+import static lengthwise.testing.TestPieces.triangle;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lengthwise.geometry.Box;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.QuarterTurn;
+import lengthwise.model.Cut;
+import lengthwise.model.Direction;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
+import lengthwise.model.Piece;
+import lengthwise.model.Placement;
+import lengthwise.solver.Search;
+import lengthwise.solver.SearchResult.StopReason;
+import lengthwise.solver.StopRule;
+import lengthwise.testing.TestFabric;
+import org.junit.jupiter.api.Test;
+
+class MarkerMakingTest {
+    private static final Piece CUP = triangle("cup", 90, 60);
+    private static final Piece HALF_FRONT = onFold(triangle("front", 300, 200), 300);
+
+    /** By hand: a pair of equal right triangles either way round fills a rectangle of 300 × 200 = 100 %. */
+    @Test
+    void twoTrianglesFillTheirRectangle() {
+        Fabric narrow = TestFabric.plain().width(200, 0).fabric();
+        Marker marker = made(order(narrow, 0, 1, cut(triangle("flap", 300, 200), 2, Cut.Manner.ALIKE)));
+        assertThat(marker.length()).isEqualTo(Length.ofMillimetres(300));
+        assertThat(marker.efficiency()).isEqualTo(1.0);
+    }
+
+    /** The rotation set of one-way cloth is smaller, so its marker cannot be shorter; here by hand: 2 × 300. */
+    @Test
+    void oneWayTheSameTrianglesTakeMore() {
+        Fabric narrow = TestFabric.plain().width(200, 0).direction(Direction.ONE_WAY).fabric();
+        Marker marker = made(order(narrow, 0, 1, cut(triangle("flap", 300, 200), 2, Cut.Manner.ALIKE)));
+        assertThat(marker.length().millimetres()).isGreaterThan(300);
+        assertThat(marker.placements())
+                .allSatisfy(placement ->
+                        assertThat(placement.pose().orientation().turn()).isEqualTo(QuarterTurn.NONE));
+    }
+
+    @Test
+    void whatLiesOnTheFoldLiesOnIt() {
+        Marker marker = made(order(
+                TestFabric.plain().folded().fabric(),
+                2,
+                3,
+                cut(HALF_FRONT, 1, Cut.Manner.ON_FOLD),
+                cut(CUP, 1, Cut.Manner.PAIR)));
+        List<Placement> fronts = marker.placements().stream()
+                .filter(placement -> placement.item().piece().name().equals("front"))
+                .toList();
+        assertThat(fronts).hasSize(3);
+        assertThat(fronts)
+                .allSatisfy(front -> assertThat(front.pose().apply(Point.ORIGIN).y()).isZero());
+        assertThat(marker.placements()).hasSize(6);
+    }
+
+    @Test
+    void oneWayPerGarmentTurnsWholeGarments() {
+        Marker marker = made(order(
+                TestFabric.plain()
+                        .width(160, 0)
+                        .direction(Direction.ONE_WAY_PER_GARMENT)
+                        .fabric(),
+                1,
+                4,
+                cut(CUP, 2, Cut.Manner.PAIR)));
+        for (int garment = 1; garment <= 4; garment++) {
+            int number = garment;
+            assertThat(marker.placements().stream()
+                            .filter(placement ->
+                                    placement.item().garments().get(0).number() == number)
+                            .map(placement -> placement.pose().orientation().turn())
+                            .distinct())
+                    .hasSize(1);
+        }
+    }
+
+    @Test
+    void matchPointsMeetThePrintAndFlawsStayFree() {
+        Box flaw = new Box(40_000, 100_000, 90_000, 160_000);
+        Piece matched = new Piece(
+                CUP.name(),
+                CUP.size(),
+                CUP.outline(),
+                CUP.up(),
+                CUP.turning(),
+                Optional.empty(),
+                Optional.of(new Piece.MatchPoint(new Point(30_000, 20_000), Length.ofMillimetres(1))),
+                false,
+                CUP.marks());
+        MarkerOrder order = order(
+                TestFabric.plain().width(400, 10).repeat(64, 64).flaws(flaw).fabric(),
+                2,
+                2,
+                cut(matched, 1, Cut.Manner.ALIKE),
+                cut(strip("tie", 32, 200), 2, Cut.Manner.ALIKE));
+        Marker marker = made(order);
+        assertThat(marker.placements().stream()
+                        .filter(placement -> placement.item().piece().name().equals("cup"))
+                        .map(placement -> placement.pose().apply(new Point(30_000, 20_000))))
+                .allSatisfy(at -> {
+                    assertThat(offLattice(at.x())).isLessThanOrEqualTo(1_000);
+                    assertThat(offLattice(at.y())).isLessThanOrEqualTo(1_000);
+                });
+    }
+
+    private static long offLattice(long coordinate) {
+        long beyond = Math.floorMod(coordinate, 64_000);
+        return Math.min(beyond, 64_000 - beyond);
+    }
+
+    @Test
+    void noAnswerSaysWhichPieceAndWhatToDo() {
+        MarkerAnswer answer = MarkerMaking.make(
+                order(TestFabric.plain().fabric(), 0, 1, cut(strip("rib-tie", 32, 1600), 1, Cut.Manner.ALIKE)),
+                search(5),
+                (marker, progress) -> {});
+        assertThat(answer).isInstanceOf(MarkerAnswer.Impossible.class);
+        assertThat(((MarkerAnswer.Impossible) answer).reason())
+                .contains("rib-tie is 160.0 cm", "146.0 cm", "run the other way", "join");
+    }
+
+    /** The first marker comes before any sweep, and each that follows is shorter. */
+    @Test
+    void everyMarkerOnTheWayIsShorterThanTheLast() {
+        List<Length> lengths = new ArrayList<>();
+        MarkerMaking.make(
+                order(TestFabric.plain().width(400, 0).fabric(), 2, 5, cut(CUP, 2, Cut.Manner.PAIR)),
+                search(60),
+                (marker, progress) -> lengths.add(marker.length()));
+        assertThat(lengths).isNotEmpty();
+        assertThat(lengths).isSortedAccordingTo(Comparator.reverseOrder());
+    }
+
+    @Test
+    void anInterruptReturnsTheBestSoFar() {
+        MarkerAnswer answer = MarkerMaking.make(
+                order(TestFabric.plain().width(400, 0).fabric(), 2, 5, cut(CUP, 2, Cut.Manner.PAIR)),
+                search(1_000_000).cancelledBy(() -> true),
+                (marker, progress) -> {});
+        assertThat(answer).isInstanceOf(MarkerAnswer.Made.class);
+        assertThat(((MarkerAnswer.Made) answer).reason()).isEqualTo(StopReason.CANCELLED);
+    }
+
+    @Test
+    void sameSeedSameMarkerAlsoOnFoldedCloth() {
+        MarkerOrder order = order(
+                TestFabric.plain().width(600, 0).folded().fabric(),
+                2,
+                3,
+                cut(onFold(rectangle("front", 200, 120), 200), 1, Cut.Manner.ON_FOLD),
+                cut(CUP, 2, Cut.Manner.PAIR));
+        assertThat(made(order)).isEqualTo(made(order));
+    }
+
+    private static Marker made(MarkerOrder order) {
+        MarkerAnswer answer = MarkerMaking.make(order, search(80), (marker, progress) -> {});
+        assertThat(answer).isInstanceOf(MarkerAnswer.Made.class);
+        return ((MarkerAnswer.Made) answer).marker();
+    }
+
+    private static Search search(long iterations) {
+        return Search.of(StopRule.iterations(iterations), 7, 2);
+    }
+}
