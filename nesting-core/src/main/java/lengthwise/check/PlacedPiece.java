@@ -21,7 +21,8 @@ public record PlacedPiece(String piece, String size, List<Integer> garments, Str
         garments = List.copyOf(garments);
     }
 
-    static PlacedPiece of(Placement placement) {
+    /** Returns what is cut of a placement of our own. */
+    public static PlacedPiece of(Placement placement) {
         Item item = placement.item();
         return new PlacedPiece(
                 item.piece().name(),

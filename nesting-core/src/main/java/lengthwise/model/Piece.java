@@ -56,8 +56,12 @@ public record Piece(
 
     /** Says whether the mirrored outline is this outline, moved or given a half turn: left and right are the same. */
     public boolean isSymmetric() {
-        Outline mirrored = new Orientation(true, QuarterTurn.NONE).apply(outline);
-        return Congruence.byTranslation(outline, mirrored)
-                || Congruence.byTranslation(outline, new Orientation(false, QuarterTurn.HALF).apply(mirrored));
+        return isSymmetricAboutGrain()
+                || Congruence.byTranslation(outline, new Orientation(true, QuarterTurn.HALF).apply(outline));
+    }
+
+    /** Says whether the outline mirrored about its grain is this outline, moved: the same also with its up end up. */
+    public boolean isSymmetricAboutGrain() {
+        return Congruence.byTranslation(outline, new Orientation(true, QuarterTurn.NONE).apply(outline));
     }
 }

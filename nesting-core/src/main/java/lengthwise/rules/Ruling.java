@@ -20,7 +20,8 @@ public sealed interface Ruling {
     record Refused(String reason) implements Ruling {}
 
     /** Applies every rule to an order. */
-    static Ruling of(MarkerOrder order) {
+    static Ruling of(MarkerOrder asOrdered) {
+        MarkerOrder order = UpEndRule.upright(asOrdered);
         try {
             SpreadRule.Contours contours = SpreadRule.of(order);
             List<Demand> demands = new ArrayList<>();

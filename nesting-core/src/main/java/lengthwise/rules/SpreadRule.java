@@ -7,6 +7,7 @@ import java.util.Map;
 import lengthwise.model.Bundle;
 import lengthwise.model.Cut;
 import lengthwise.model.CutPiece;
+import lengthwise.model.Direction;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Item;
@@ -84,7 +85,7 @@ final class SpreadRule {
     }
 
     private void twoAtATime(Piece piece, List<Garment> garments) throws RefusedException {
-        if (!piece.isSymmetric()) {
+        if (!isTheSameInBothLayers(piece)) {
             throw new RefusedException(("%s is cut alike, but %s lies folded: every second one would come out mirrored."
                             + " Lay this fabric in a single layer, or cut the piece as a pair.")
                     .formatted(named(piece), order.fabric().name()));
@@ -96,6 +97,13 @@ final class SpreadRule {
             surplus.add("One %s more than ordered: %d are ordered and the folded fabric gives them two at a time."
                     .formatted(named(piece), garments.size()));
         }
+    }
+
+    /** A piece that is its own mirror image only after a half turn would lie upside down in the print of one layer. */
+    private boolean isTheSameInBothLayers(Piece piece) {
+        boolean upMatters =
+                order.fabric().direction() != Direction.EITHER_WAY && piece.up().isPresent();
+        return upMatters ? piece.isSymmetricAboutGrain() : piece.isSymmetric();
     }
 
     static String named(Piece piece) {

@@ -111,6 +111,29 @@ class RulingTest {
                 .containsExactly(new Bond.SameTurn(List.of(0, 1)), new Bond.SameTurn(List.of(3, 4)));
     }
 
+    /** A drawing with one piece turned by 180° is the same order: on one-way cloth its up end goes to the same end. */
+    @Test
+    void aPieceDrawnUpsideDownIsTurnedUpright() {
+        Piece drawn = triangle("cup", 90, 60);
+        Piece upsideDown = TestPieces.piece("cup", Optional.of(QuarterTurn.HALF), 0, 0, -90, 0, 0, -60);
+        Fabric perGarment =
+                TestFabric.plain().direction(Direction.ONE_WAY_PER_GARMENT).fabric();
+        Ruling.Task task =
+                ruled(order(perGarment, 0, 1, cut(drawn, 1, Cut.Manner.ALIKE), cut(upsideDown, 1, Cut.Manner.ALIKE)));
+        assertThat(task.items()).extracting(item -> item.piece().up()).containsOnly(Optional.of(QuarterTurn.NONE));
+        assertThat(task.task().demands().get(1).outline())
+                .isEqualTo(task.task().demands().get(0).outline());
+    }
+
+    @Test
+    void symmetryThatNeedsAHalfTurnDoesNotHelpInAPrint() {
+        Piece tongue = TestPieces.piece("tongue", Optional.of(QuarterTurn.NONE), 0, 0, 60, 0, 40, 50, 20, 50);
+        CutPiece two = cut(tongue, 2, Cut.Manner.ALIKE);
+        assertThat(ruled(order(FOLDED, 0, 1, two)).items()).hasSize(1);
+        Fabric print = TestFabric.plain().folded().direction(Direction.ONE_WAY).fabric();
+        assertThat(Ruling.of(order(print, 0, 1, two))).isInstanceOf(Ruling.Refused.class);
+    }
+
     @Test
     void aContourThatServesTwoGarmentsBindsBoth() {
         Ruling.Task task = ruled(order(

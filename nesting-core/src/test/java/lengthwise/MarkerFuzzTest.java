@@ -1,0 +1,81 @@
+package lengthwise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.LongStream;
+import lengthwise.check.MarkerCheck;
+import lengthwise.check.PlacedPiece;
+import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
+import lengthwise.rules.Ruling;
+import lengthwise.solver.Search;
+import lengthwise.solver.StopRule;
+import lengthwise.testing.RandomOrders;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Random orders through the front door: whatever comes out, the check has nothing against it. */
+class MarkerFuzzTest {
+    private static final int SWEEPS = 6;
+
+    static LongStream few() {
+        return LongStream.range(0, 40);
+    }
+
+    /** {@code -Dseeds.from=N} takes the thousand from there. */
+    static LongStream many() {
+        long from = Long.getLong("seeds.from", 1_000);
+        return LongStream.range(from, from + 1_000);
+    }
+
+    @Test
+    void mostRandomOrdersCanBeLaid() {
+        assertThat(few().filter(seed -> Ruling.of(RandomOrders.of(seed)) instanceof Ruling.Task))
+                .hasSizeGreaterThan(25);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("few")
+    void everyMarkerPassesTheCheck(long seed) {
+        everyMarkerOf(seed);
+    }
+
+    @Tag("long")
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("many")
+    void everyMarkerOfAThousandPassesTheCheck(long seed) {
+        everyMarkerOf(seed);
+    }
+
+    private static void everyMarkerOf(long seed) {
+        MarkerOrder order = RandomOrders.of(seed);
+        List<Marker> improved = new ArrayList<>();
+        Search search = Search.of(StopRule.iterations(SWEEPS), seed, 1 + (int) (seed % 2));
+        MarkerAnswer answer = MarkerMaking.make(order, search, (marker, progress) -> improved.add(marker));
+        if (answer instanceof MarkerAnswer.Impossible impossible) {
+            assertThat(impossible.reason()).isNotBlank();
+            return;
+        }
+        assertThat(answer).isInstanceOf(MarkerAnswer.Made.class);
+        MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
+        assertThat(made.marker().length()).isGreaterThanOrEqualTo(made.lowerBound());
+        assertThat(improved).isNotEmpty();
+        for (Marker marker : improved) {
+            assertThat(MarkerCheck.violations(marker)).isEmpty();
+        }
+        assertThat(asReadBack(made.marker())).isEmpty();
+    }
+
+    /** What passes exactly passes to a tolerance. */
+    private static List<?> asReadBack(Marker marker) {
+        return MarkerCheck.violations(
+                marker.order(),
+                marker.placements().stream().map(PlacedPiece::of).toList(),
+                marker.length(),
+                MarkerCheck.OUTSIDE_TOLERANCE);
+    }
+}
