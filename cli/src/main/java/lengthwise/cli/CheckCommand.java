@@ -58,10 +58,14 @@ final class CheckCommand implements Callable<Integer> {
                         MarkerCheck.OUTSIDE_TOLERANCE);
                 if (violations.isEmpty()) {
                     out.println(String.format(
-                            Locale.ROOT, "%s: nothing wrong; %d contours.", marker, drawing.pieces().size()));
+                            Locale.ROOT,
+                            "%s: nothing wrong; %d contours.",
+                            marker,
+                            drawing.pieces().size()));
                 } else {
                     worst = ExitCode.CHECK_FAILED;
-                    out.println(String.format(Locale.ROOT, "%s: do not cut; %d things are wrong.", marker, violations.size()));
+                    out.println(String.format(
+                            Locale.ROOT, "%s: do not cut; %d things are wrong.", marker, violations.size()));
                     violations.forEach(violation -> out.println("  " + violation.sentence()));
                 }
             }

@@ -28,7 +28,11 @@ public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--stacktrace", scope = CommandLine.ScopeType.INHERIT, hidden = true, description = "Show where in the program a fault happened.")
+    @Option(
+            names = "--stacktrace",
+            scope = CommandLine.ScopeType.INHERIT,
+            hidden = true,
+            description = "Show where in the program a fault happened.")
     private boolean stackTrace;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
@@ -59,17 +63,19 @@ public final class Main implements Runnable {
         line.setAbbreviatedOptionsAllowed(false);
         Map<String, String> codes = new LinkedHashMap<>();
         Arrays.stream(ExitCode.values()).forEach(code -> codes.put(String.valueOf(code.number()), code.meaning()));
-        allWithin(line).forEach(command -> command.getCommandSpec()
-                .usageMessage()
-                .exitCodeListHeading("%nExit codes:%n")
-                .exitCodeList(codes));
+        allWithin(line)
+                .forEach(command -> command.getCommandSpec()
+                        .usageMessage()
+                        .exitCodeListHeading("%nExit codes:%n")
+                        .exitCodeList(codes));
         line.setParameterExceptionHandler((wrong, given) -> {
             err.println("lengthwise: " + wrong.getMessage());
             err.println("Try lengthwise " + nameOf(wrong.getCommandLine()) + "--help.");
             return ExitCode.WRONG_USE.number();
         });
         line.setExecutionExceptionHandler((fault, command, given) -> {
-            err.println("lengthwise: a fault of ours (" + fault + "). Nothing was half-written. Please report it with the job.");
+            err.println("lengthwise: a fault of ours (" + fault
+                    + "). Nothing was half-written. Please report it with the job.");
             if (main.stackTrace) {
                 fault.printStackTrace(err);
             }

@@ -18,11 +18,11 @@ import lengthwise.MarkerMaking;
 import lengthwise.Run;
 import lengthwise.check.Violation;
 import lengthwise.job.BareJob;
+import lengthwise.job.FilledJob;
 import lengthwise.job.Job;
 import lengthwise.job.JobException;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
-import lengthwise.job.JobWriter;
 import lengthwise.job.LengthText;
 import lengthwise.job.Orders;
 import lengthwise.model.Bundle;
@@ -66,31 +66,49 @@ final class MarkerCommand implements Callable<Integer> {
     @Option(
             names = "--seconds",
             paramLabel = "S",
-            description = "time for the whole job, shared between its fabrics (default: up to 20, less for small orders)")
+            description =
+                    "time for the whole job, shared between its fabrics (default: up to 20, less for small orders)")
     private @Nullable Double seconds;
 
     @Option(
             names = "--iterations",
             paramLabel = "N",
-            description = "sweeps for each fabric; without --seconds the clock is off and the result is the same every time")
+            description =
+                    "sweeps for each fabric; without --seconds the clock is off and the result is the same every time")
     private @Nullable Long iterations;
 
     @Option(names = "--seed", paramLabel = "N", description = "start of the random numbers (default: ${DEFAULT-VALUE})")
     private long seed = 1;
 
-    @Option(names = "--workers", paramLabel = "N", description = "searches side by side (default: one a processor, at most 4)")
+    @Option(
+            names = "--workers",
+            paramLabel = "N",
+            description = "searches side by side (default: one a processor, at most 4)")
     private int workers = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
 
-    @Option(names = "--width", paramLabel = "LENGTH", description = "for drawings: width of the cloth, as \"150 cm\" or \"58 in\"")
+    @Option(
+            names = "--width",
+            paramLabel = "LENGTH",
+            description = "for drawings: width of the cloth, as \"150 cm\" or \"58 in\"")
     private @Nullable String width;
 
-    @Option(names = "--direction", paramLabel = "WAY", description = "for drawings: either-way, one-way or one-way-per-garment")
+    @Option(
+            names = "--direction",
+            paramLabel = "WAY",
+            description = "for drawings: either-way, one-way or one-way-per-garment")
     private @Nullable String direction;
 
-    @Option(names = "--size", paramLabel = "SIZE", split = ",", description = "for drawings: sizes to make (default: all drawn)")
+    @Option(
+            names = "--size",
+            paramLabel = "SIZE",
+            split = ",",
+            description = "for drawings: sizes to make (default: all drawn)")
     private List<String> sizes = List.of();
 
-    @Option(names = "--make", paramLabel = "N", description = "for drawings: garments of each size (default: ${DEFAULT-VALUE})")
+    @Option(
+            names = "--make",
+            paramLabel = "N",
+            description = "for drawings: garments of each size (default: ${DEFAULT-VALUE})")
     private int make = 1;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
@@ -168,8 +186,9 @@ final class MarkerCommand implements Callable<Integer> {
                     case "either-way" -> Direction.EITHER_WAY;
                     case "one-way" -> Direction.ONE_WAY;
                     case "one-way-per-garment" -> Direction.ONE_WAY_PER_GARMENT;
-                    default -> throw wrong(
-                            "--direction takes either-way, one-way or one-way-per-garment, not " + direction + ".");
+                    default ->
+                        throw wrong(
+                                "--direction takes either-way, one-way or one-way-per-garment, not " + direction + ".");
                 });
     }
 
@@ -192,19 +211,19 @@ final class MarkerCommand implements Callable<Integer> {
                     return ExitCode.NO_MARKER;
                 }
                 if (answer instanceof MarkerAnswer.Rejected rejected) {
-                    err.println("lengthwise: the marker for %s did not pass the check, a fault of ours; nothing is written."
-                            .formatted(fabric.order().fabric().name()));
+                    err.println(
+                            "lengthwise: the marker for %s did not pass the check, a fault of ours; nothing is written."
+                                    .formatted(fabric.order().fabric().name()));
                     rejected.violations().stream().map(Violation::sentence).forEach(err::println);
                     return ExitCode.CHECK_FAILED;
                 }
                 runs.add(run(fabric, (MarkerAnswer.Made) answer));
             }
             boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
-            Run run = new Run(
-                    job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
+            Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
             RunFiles.write(run, out);
             if (!isJobFile()) {
-                WholeFile.write(out.resolve("job.yaml"), JobWriter.text(job, List.of()));
+                WholeFile.write(out.resolve("job.yaml"), FilledJob.text(job, orders));
             }
             err.println("Written to " + out + ": see report.html.");
             return interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE;
@@ -252,8 +271,9 @@ final class MarkerCommand implements Callable<Integer> {
         private static double contours(MarkerOrder order) {
             return order.bundles().stream()
                     .map(Bundle::pieces)
-                    .mapToInt(pieces ->
-                            pieces.stream().mapToInt(piece -> piece.cut().count()).sum())
+                    .mapToInt(pieces -> pieces.stream()
+                            .mapToInt(piece -> piece.cut().count())
+                            .sum())
                     .sum();
         }
 
@@ -263,7 +283,8 @@ final class MarkerCommand implements Callable<Integer> {
                     .sum();
             double share = left == 0 ? 1 : weights.get(next) / left;
             next++;
-            long millis = Math.max(200, (long) (Duration.between(time.instant(), end).toMillis() * share));
+            long millis =
+                    Math.max(200, (long) (Duration.between(time.instant(), end).toMillis() * share));
             StopRule stop = iterations == null
                     ? StopRule.elapsed(Duration.ofMillis(millis))
                     : clock

@@ -47,6 +47,11 @@ public final class BareJob {
      * @throws JobException if a drawing cannot be read
      */
     public static Job of(List<Path> drawings, Path folder, Wishes wishes) throws JobException {
+        if (wishes.width().micrometres() <= 0 || wishes.width().compareTo(FabricReading.WIDEST) > 0) {
+            throw new JobException(
+                    "The cloth cannot be %s wide; say how wide it is from selvedge to selvedge, such as 150 cm."
+                            .formatted(LengthText.print(wishes.width(), LengthUnit.CM)));
+        }
         List<DrawnPiece> pieces = new ArrayList<>();
         List<JobDrawing> jobDrawings = new ArrayList<>();
         for (Path drawing : drawings) {

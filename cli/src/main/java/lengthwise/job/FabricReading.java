@@ -21,7 +21,7 @@ import lengthwise.model.Spread;
 /** Reads one fabric of the job file. */
 final class FabricReading {
     /** No cloth is wider, and no shop's step longer: a larger number has the wrong unit. */
-    private static final Length WIDEST = Length.ofMillimetres(10_000);
+    static final Length WIDEST = Length.ofMillimetres(10_000);
 
     /** Ways of spreading that the trade has and this version does not lay out yet. */
     private static final Set<String> LATER_SPREADS =

@@ -95,6 +95,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             for (JobFabric said : job.fabrics()) {
                 Assumptions assumed = new Assumptions();
                 Fabric fabric = FabricMaking.of(said, assumed);
+                refuseNoWidth(said, fabric);
                 Length gap = job.gap().orElseGet(() -> {
                     assumed.note("Pieces lie 3 mm apart.", "With gap: 0 mm they may touch.");
                     return GAP;
@@ -110,6 +111,19 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
             }
             return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+        }
+
+        private void refuseNoWidth(JobFabric said, Fabric fabric) throws JobException {
+            if (fabric.cuttableWidth().micrometres() <= 0) {
+                throw complaints.at(
+                        "fabrics." + said.name() + ".width",
+                        "nothing is left to cut from: %s is %s wide and its selvedges take %s and %s"
+                                .formatted(
+                                        said.name(),
+                                        LengthText.print(said.width(), LengthUnit.CM),
+                                        LengthText.print(fabric.unusableEdge().near(), LengthUnit.CM),
+                                        LengthText.print(fabric.unusableEdge().far(), LengthUnit.CM)));
+            }
         }
 
         private void refuseUnknownPieces() throws JobException {

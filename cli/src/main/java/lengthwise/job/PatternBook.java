@@ -59,7 +59,7 @@ final class PatternBook {
         PatternDrawing read = read(drawing, file);
         if (!read.scaleStated()) {
             throw new JobException(("%s does not state its size: draw a square of known size in it and say scale-box:"
-                            + " {id: …, measures: 10 cm}, or say scale: for what one of its units measures.")
+                            + " {id: …, measures: 10 cm}, or say drawing-unit: for what one of its units measures.")
                     .formatted(drawing.file()));
         }
         if (read.pieces().isEmpty()) {

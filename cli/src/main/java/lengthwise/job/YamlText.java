@@ -161,8 +161,14 @@ final class YamlText {
         if (problem.startsWith("expected <block end>")) {
             return "this does not line up with the lines above; keys of one part begin in the same column";
         }
+        if (problem.startsWith("could not find expected ':'")) {
+            return "here or just above a line has no colon, or a quote is not closed; write key: value";
+        }
+        if (problem.startsWith("found character")) {
+            return "a value cannot begin with this character; put it in quotes";
+        }
         if (problem.startsWith("mapping values are not allowed")) {
-            return "a second colon in one line, or a line that is indented too far; put text with a colon in quotes";
+            return "a colon too many: the line above has none, this line is indented too far, or text with a colon needs quotes";
         }
         return "this is not readable YAML: " + problem
                 + "; look for a missing quote, bracket, colon or space here or just above";

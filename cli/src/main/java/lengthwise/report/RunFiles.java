@@ -19,7 +19,9 @@ public final class RunFiles {
                     run.job(),
                     "Lengthwise " + run.version(),
                     LengthWords.toBuy(fabric.purchase().buy()),
-                    fabric.assumptions().stream().map(FabricRun.Assumption::text).toList(),
+                    fabric.assumptions().stream()
+                            .map(FabricRun.Assumption::text)
+                            .toList(),
                     fabric.surplus());
             WholeFile.write(
                     folder.resolve(fabric.marker().order().fabric().name() + ".svg"),

@@ -21,8 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * written. Slips inside the job file have a test of their own.
  */
 class BadInputTest {
-    private static final String DRAWING =
-            """
+    private static final String DRAWING = """
             <svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="600mm" viewBox="0 0 600 600">
             <defs><marker id="head" orient="auto"><path d="M0 0 L-4 2 L-4 -2 Z"/></marker></defs>
             <g id="flap"><path class="cut" d="M100 100 H200 V260 H140 Z"/>
@@ -30,8 +29,7 @@ class BadInputTest {
             </svg>
             """;
 
-    private static final String JOB =
-            """
+    private static final String JOB = """
             version: 1
             job: test
             units: mm
@@ -52,7 +50,13 @@ class BadInputTest {
     /** What is changed in a good job and drawing, the exit code, and what the line has to say. */
     static Stream<Arguments> slips() {
         return Stream.of(
-                slip("wider than the cloth", "width: 1500", "width: 100", 4, "flap is 10.0 cm", "cuttable width of cloth"),
+                slip(
+                        "wider than the cloth",
+                        "width: 1500",
+                        "width: 100",
+                        4,
+                        "flap is 10.0 cm",
+                        "cuttable width of cloth"),
                 slip("bare two", "shell: 1 pair", "shell: 2", 3, "2 alike", "1 pair"),
                 slip("unknown piece", "{flap: {", "{flop: {", 3, "flop is not in the drawings", "did you mean flap"),
                 slip("on fold without fold", "1 pair", "1 on fold", 3, "no fold edge is marked"),
@@ -72,7 +76,12 @@ class BadInputTest {
                         4,
                         List.of("flap", "pulled two ways")),
                 slip("stretch unknown", "arrow-means: grain", "arrow-means: stretch", 3, "most-stretch"),
-                slip("scale box missing", "top.svg,", "top.svg, scale-box: {id: nowhere, measures: 10 cm},", 3, "nowhere"),
+                slip(
+                        "scale box missing",
+                        "top.svg,",
+                        "top.svg, scale-box: {id: nowhere, measures: 10 cm},",
+                        3,
+                        "nowhere"),
                 drawn("no grain line", "class=\"grain\"", "class=\"other\" display=\"none\"", 3, "no grain line"),
                 drawn("no up end", " marker-end=\"url(#head)\"", "", 3, "Which end of flap is up?"),
                 drawn("open outline", "H140 Z", "H140", 3, "top.svg"),
@@ -82,8 +91,18 @@ class BadInputTest {
                 drawn("cut off", "</svg>", "", 3, "top.svg"),
                 drawn("path of rubbish", "M100 100 H200 V260 H140 Z", "M oops", 3, "top.svg"),
                 drawn("numbers that are not", "M100 100 H200", "MNaN 100 H200", 3, "top.svg"),
-                drawn("nothing to cut", "class=\"cut\" d=\"M100 100 H200 V260 H140 Z\"", "d=\"\"", 3, "no closed outline"),
-                drawn("same piece twice", "</svg>", "<g id=\"flap\"><rect x=\"300\" y=\"300\" width=\"50\" height=\"70\"/></g></svg>", 3, "drawn twice"));
+                drawn(
+                        "nothing to cut",
+                        "class=\"cut\" d=\"M100 100 H200 V260 H140 Z\"",
+                        "d=\"\"",
+                        3,
+                        "no closed outline"),
+                drawn(
+                        "same piece twice",
+                        "</svg>",
+                        "<g id=\"flap\"><rect x=\"300\" y=\"300\" width=\"50\" height=\"70\"/></g></svg>",
+                        3,
+                        "drawn twice"));
     }
 
     private static Arguments slip(String name, String from, String to, int code, String... says) {
@@ -96,8 +115,8 @@ class BadInputTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("slips")
-    void oneLineTheRightCodeAndNothingWritten(
-            String name, String job, String drawing, int code, List<String> says) throws IOException {
+    void oneLineTheRightCodeAndNothingWritten(String name, String job, String drawing, int code, List<String> says)
+            throws IOException {
         Files.writeString(folder.resolve("job.yaml"), job, StandardCharsets.UTF_8);
         Files.writeString(folder.resolve("top.svg"), drawing, StandardCharsets.UTF_8);
         Path out = folder.resolve("out");
@@ -123,7 +142,8 @@ class BadInputTest {
                 Arguments.of(List.of("marker", "DRAWING"), "--width"),
                 Arguments.of(List.of("marker", "DRAWING", "--width", "150"), "--width"),
                 Arguments.of(List.of("marker", "DRAWING", "--width", "150 ells"), "--width"),
-                Arguments.of(List.of("marker", "DRAWING", "--width", "150 cm", "--direction", "sideways"), "--direction"),
+                Arguments.of(
+                        List.of("marker", "DRAWING", "--width", "150 cm", "--direction", "sideways"), "--direction"),
                 Arguments.of(List.of("marker", "DRAWING", "--width", "150 cm", "--make", "0"), "--make"),
                 Arguments.of(List.of("marker", "JOB", "--out", "JOB"), "folder"));
     }
