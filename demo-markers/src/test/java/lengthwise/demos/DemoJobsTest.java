@@ -14,10 +14,12 @@ import lengthwise.job.JobPiece;
 import lengthwise.job.JobReader;
 import lengthwise.job.JobStrip;
 import lengthwise.job.OrderLine;
+import lengthwise.job.Orders;
 import lengthwise.model.Cut;
 import lengthwise.model.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The job files of the demos say what their makers mean. */
@@ -81,6 +83,57 @@ class DemoJobsTest {
                         Map.entry("M", new Length(1_104_800)),
                         Map.entry("L", new Length(1_174_800)),
                         Map.entry("XL", new Length(1_244_800)));
+    }
+
+    /** Worked by hand: pieces and strips of one garment from each fabric, times the garments ordered. */
+    @ParameterizedTest
+    @CsvSource({
+        // cups 2, band, wings 2, front, back, gusset, neck ties 2, rib tie: 11 × 10
+        "wrap-swim-set, lagoon-print, 110",
+        // cups 2, band, wings 2, front, back, gusset: 8 × 10
+        "wrap-swim-set, oat-lining, 80",
+        // front, backs 2, pockets 2, ties 2: 7 × 10
+        "smock, moss-twill, 70",
+        // front facing, back facings 2: 3 × 10
+        "smock, calico, 30",
+        // crown, sides 2, brims 4: 7 × 12
+        "bucket-hats, sailcloth, 84",
+        // crown, sides 2, sweat band: 4 × 12
+        "bucket-hats, lawn, 48"
+    })
+    void ordersWhatIsSewn(String demo, String fabric, int pieces) throws Exception {
+        Orders orders = Orders.of(read(demo));
+
+        assertThat(orders.warnings()).isEmpty();
+        Orders.FabricOrder order = orders.fabrics().stream()
+                .filter(each -> each.order().fabric().name().equals(fabric))
+                .findFirst()
+                .orElseThrow();
+        assertThat(order.assumptions()).as("the maker has said it all").isEmpty();
+        assertThat(order.order().bundles().stream()
+                        .flatMap(bundle -> bundle.pieces().stream())
+                        .mapToInt(piece -> piece.cut().count() * (piece.cut().manner() == Cut.Manner.PAIR ? 2 : 1))
+                        .sum())
+                .isEqualTo(pieces);
+    }
+
+    /**
+     * Worked by hand: 150 cm less 2 cm each side; half of 148 cm less 1 cm, washed at 2 %; 112 cm less 2 cm, washed at 3 %;
+     * 58 in and 44 in less 1/2 in each side.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "wrap-swim-set, lagoon-print, 1460000",
+        "smock, moss-twill, 715400",
+        "smock, calico, 1067000",
+        "bucket-hats, sailcloth, 1447800",
+        "bucket-hats, lawn, 1092200"
+    })
+    void hasTheCuttableWidth(String demo, String fabric, long micrometres) throws Exception {
+        assertThat(Orders.of(read(demo)).fabrics())
+                .filteredOn(order -> order.order().fabric().name().equals(fabric))
+                .extracting(order -> order.order().fabric().cuttableWidth())
+                .containsExactly(new Length(micrometres));
     }
 
     static JobFile read(String demo) throws Exception {
