@@ -45,7 +45,8 @@ class MarkerMakingTest {
     /** The rotation set of one-way cloth is smaller, so its marker cannot be shorter; here by hand: 2 × 300. */
     @Test
     void oneWayTheSameTrianglesTakeMore() {
-        Fabric narrow = TestFabric.plain().width(200, 0).direction(Direction.ONE_WAY).fabric();
+        Fabric narrow =
+                TestFabric.plain().width(200, 0).direction(Direction.ONE_WAY).fabric();
         Marker marker = made(order(narrow, 0, 1, cut(triangle("flap", 300, 200), 2, Cut.Manner.ALIKE)));
         assertThat(marker.length().millimetres()).isGreaterThan(300);
         assertThat(marker.placements())
@@ -66,7 +67,8 @@ class MarkerMakingTest {
                 .toList();
         assertThat(fronts).hasSize(3);
         assertThat(fronts)
-                .allSatisfy(front -> assertThat(front.pose().apply(Point.ORIGIN).y()).isZero());
+                .allSatisfy(front ->
+                        assertThat(front.pose().apply(Point.ORIGIN).y()).isZero());
         assertThat(marker.placements()).hasSize(6);
     }
 

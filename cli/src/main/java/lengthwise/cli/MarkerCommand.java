@@ -28,6 +28,7 @@ import lengthwise.job.Orders;
 import lengthwise.model.Bundle;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
 import lengthwise.model.MarkerOrder;
 import lengthwise.plan.Purchase;
 import lengthwise.report.RunFiles;
@@ -217,17 +218,49 @@ final class MarkerCommand implements Callable<Integer> {
                     rejected.violations().stream().map(Violation::sentence).forEach(err::println);
                     return ExitCode.CHECK_FAILED;
                 }
-                runs.add(run(fabric, (MarkerAnswer.Made) answer));
+                MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
+                runs.add(run(interrupt.isRequested() ? fabric : weighed(fabric, made, budget, interrupt), made));
             }
             boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
             Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
             RunFiles.write(run, out);
             if (!isJobFile()) {
-                WholeFile.write(out.resolve("job.yaml"), FilledJob.text(job, orders));
+                keepOrWrite(out.resolve("job.yaml"), FilledJob.text(job, orders), err);
             }
             err.println("Written to " + out + ": see report.html.");
             return interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE;
         }
+    }
+
+    /** The filled job file is the maker's to edit: one that is there already is never written over. */
+    private static void keepOrWrite(Path file, String text, PrintWriter err) throws IOException {
+        if (Files.exists(file)) {
+            err.println(file + " is there already and is left as it is.");
+        } else {
+            WholeFile.write(file, text);
+        }
+    }
+
+    /** Finds out what it would cost if the cloth were one-way after all, where that was not said. */
+    private Orders.FabricOrder weighed(
+            Orders.FabricOrder fabric, MarkerAnswer.Made made, Budget budget, Interrupt interrupt) {
+        if (fabric.otherwise().isEmpty()) {
+            return fabric;
+        }
+        MarkerAnswer other = MarkerMaking.make(
+                fabric.otherwise().get(),
+                budget.aside(seed, workers).cancelledBy(interrupt::isRequested),
+                (marker, progress) -> {});
+        if (!(other instanceof MarkerAnswer.Made oneWay)) {
+            return fabric;
+        }
+        Length more = oneWay.marker().length().minus(made.marker().length());
+        String length = LengthWords.both(oneWay.marker().length());
+        return fabric.withOtherChoice(
+                more.micrometres() > 0
+                        ? "One-way it takes %s, %s more, by a short search; say direction: one-way."
+                                .formatted(length, LengthWords.both(more))
+                        : "One-way it takes no more, by a short search; say direction: one-way to be safe.");
     }
 
     /** From Java 22 there is always a console; a progress line in a log does no harm. */
@@ -275,6 +308,16 @@ final class MarkerCommand implements Callable<Integer> {
                             .mapToInt(piece -> piece.cut().count())
                             .sum())
                     .sum();
+        }
+
+        /** Returns a short search beside the main ones: a second, or a tenth of the sweeps. */
+        Search aside(long seed, int workers) {
+            return Search.of(
+                    iterations == null
+                            ? StopRule.elapsed(Duration.ofSeconds(1))
+                            : StopRule.iterations(Math.max(1, iterations / 10)),
+                    seed,
+                    workers);
         }
 
         Search next(long seed, int workers) {

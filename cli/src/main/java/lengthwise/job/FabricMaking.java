@@ -20,6 +20,10 @@ final class FabricMaking {
 
     private static final Length SOLD_BY = Length.ofMillimetres(100);
 
+    /** The assumption that may cost a whole piece of cloth; see {@link Orders.FabricOrder#otherwise}. */
+    static final String EITHER_WAY_ASSUMED =
+            "The cloth has neither print nor pile with an up and a down: pieces may lie either way round.";
+
     private FabricMaking() {}
 
     static Fabric of(JobFabric said, Assumptions assumed) {
@@ -65,9 +69,7 @@ final class FabricMaking {
                 assumed.note("The print has an up and a down: every piece lies one way.");
                 return Direction.ONE_WAY;
             }
-            assumed.note(
-                    "The cloth has neither print nor pile with an up and a down: pieces may lie either way round.",
-                    "For one-way cloth say direction: one-way; it takes as much or more.");
+            assumed.note(EITHER_WAY_ASSUMED, "For one-way cloth say direction: one-way; it takes as much or more.");
             return Direction.EITHER_WAY;
         });
     }

@@ -15,6 +15,7 @@ import lengthwise.model.Bundle;
 import lengthwise.model.Congruence;
 import lengthwise.model.Cut;
 import lengthwise.model.CutPiece;
+import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
@@ -34,7 +35,34 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
     private static final Length GAP = Length.ofMillimetres(3);
 
     /** What one fabric has to give, and what was assumed about it. */
-    public record FabricOrder(MarkerOrder order, List<Assumption> assumptions) {}
+    public record FabricOrder(MarkerOrder order, List<Assumption> assumptions) {
+        /**
+         * Returns the order as it would be if the fabric were one-way, where that was assumed away and every piece knows
+         * its up end: what the other choice costs can then be found.
+         */
+        public Optional<MarkerOrder> otherwise() {
+            boolean assumed = assumptions.stream().anyMatch(one -> one.text().equals(FabricMaking.EITHER_WAY_ASSUMED));
+            boolean known = order.bundles().stream()
+                    .flatMap(bundle -> bundle.pieces().stream())
+                    .map(CutPiece::piece)
+                    .allMatch(piece -> piece.strip() || piece.up().isPresent());
+            return assumed && known
+                    ? Optional.of(new MarkerOrder(
+                            order.fabric().withDirection(Direction.ONE_WAY), order.gap(), order.bundles()))
+                    : Optional.empty();
+        }
+
+        /** Returns this with what the other choice costs, a sentence, in place of the general one. */
+        public FabricOrder withOtherChoice(String cost) {
+            return new FabricOrder(
+                    order,
+                    assumptions.stream()
+                            .map(one -> one.text().equals(FabricMaking.EITHER_WAY_ASSUMED)
+                                    ? new Assumption(one.text(), cost)
+                                    : one)
+                            .toList());
+        }
+    }
 
     /** Words a complaint about a key of the job, such as {@code pieces.cup}, with its place where that is known. */
     @FunctionalInterface

@@ -51,7 +51,7 @@ final class PatternBook {
 
     private static List<Page> pages(Job job, JobDrawing drawing, Path folder, List<String> warnings)
             throws JobException {
-        Path file = folder.resolve(drawing.file());
+        Path file = folder.resolve(drawing.file()).normalize();
         if (!Files.isRegularFile(file)) {
             throw new JobException("%s: there is no such drawing (looked in %s)."
                     .formatted(drawing.file(), folder.toAbsolutePath().normalize()));

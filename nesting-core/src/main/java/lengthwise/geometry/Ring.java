@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 public final class Ring {
     private final long[] xs;
     private final long[] ys;
+    private final Box box;
 
     private Ring(long[] xs, long[] ys) {
         if (xs.length < 3) {
@@ -20,6 +21,7 @@ public final class Ring {
         }
         this.xs = xs;
         this.ys = ys;
+        this.box = boxOf(xs, ys);
     }
 
     public static Ring of(Collection<Point> vertices) {
@@ -75,11 +77,21 @@ public final class Ring {
     }
 
     public Box box() {
-        return new Box(
-                Arrays.stream(xs).min().orElseThrow(),
-                Arrays.stream(ys).min().orElseThrow(),
-                Arrays.stream(xs).max().orElseThrow(),
-                Arrays.stream(ys).max().orElseThrow());
+        return box;
+    }
+
+    private static Box boxOf(long[] xs, long[] ys) {
+        long minX = xs[0];
+        long maxX = xs[0];
+        long minY = ys[0];
+        long maxY = ys[0];
+        for (int i = 1; i < xs.length; i++) {
+            minX = Math.min(minX, xs[i]);
+            maxX = Math.max(maxX, xs[i]);
+            minY = Math.min(minY, ys[i]);
+            maxY = Math.max(maxY, ys[i]);
+        }
+        return new Box(minX, minY, maxX, maxY);
     }
 
     public Ring moved(Point by) {

@@ -81,6 +81,12 @@ public record Fabric(
                 drawn.originY()));
     }
 
+    /** Returns the same fabric taken to have another direction. */
+    public Fabric withDirection(Direction other) {
+        return new Fabric(
+                name, role, width, unusableEdge, other, mostStretch, repeat, shrinkage, spread, price, soldBy, flaws);
+    }
+
     /** Returns the share of the bought width that is there when the cloth is cut. */
     public double widthKept() {
         return shrinkage.handled() == Shrinkage.Handling.PRE_WASH ? shrinkage.kept(Axis.CROSSWISE) : 1;

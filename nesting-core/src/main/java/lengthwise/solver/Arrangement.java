@@ -2,6 +2,8 @@ package lengthwise.solver;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Pose;
 
 /**
  * The pieces of a task in a strip of some length, where they may overlap: the working state of one worker. Pieces are
@@ -45,6 +47,21 @@ final class Arrangement {
 
     long length() {
         return length;
+    }
+
+    /** Lays the pieces as a layout has them, in a strip of its length. */
+    void load(Layout layout) {
+        setLength(layout.length());
+        for (int i = 0; i < pieces; i++) {
+            Pose pose = layout.poses().get(i);
+            for (Variant candidate : task.variants(i)) {
+                if (candidate.orientation().equals(pose.orientation())) {
+                    Point at = pose.offset().minus(candidate.shift());
+                    place(i, candidate, (double) at.x(), (double) at.y());
+                }
+            }
+        }
+        measureAll();
     }
 
     /** Changes the length; pieces that reach beyond it are brought back to where they may be. */

@@ -3,25 +3,46 @@ package lengthwise.solver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import lengthwise.geometry.ConvexParts;
 import lengthwise.solver.compaction.Body;
 import lengthwise.solver.compaction.Compaction;
 
 /**
- * Makes a legal layout of an arrangement whose pieces hardly overlap: compaction on the true outlines, rounded to the
- * grid, tested exactly. What fails the test is solved again with stricter rows; nothing illegal leaves.
+ * Makes a legal layout of an arrangement whose pieces hardly overlap: compaction, rounded to the grid, tested exactly.
+ * What fails the test is solved again with stricter rows; nothing illegal leaves.
+ *
+ * <p>A curve flattened to 5 µm has hundreds of convex parts, and the rows of a pair cost their product. So while a
+ * search runs its finish works on outlines simplified outward by at most 50 µm, and only the last one on the true ones,
+ * with short steps: that is where the last hundredths are won.
  */
 final class Finish {
     private static final int ROUNDS = 6;
     private static final double STRICTER = 1.5;
 
     private final PreparedTask task;
+    private final Function<Shape, ConvexParts> outline;
     private final double step;
+    private final BooleanSupplier enough;
     private final double worthwhile;
 
-    Finish(PreparedTask task) {
+    private Finish(PreparedTask task, Function<Shape, ConvexParts> outline, double step, BooleanSupplier enough) {
         this.task = task;
-        this.step = task.height() / 50.0;
+        this.outline = outline;
+        this.step = step;
+        this.enough = enough;
         this.worthwhile = 2e-5 * task.height();
+    }
+
+    /** Returns a finish for layouts on the way. */
+    static Finish onTheWay(PreparedTask task, BooleanSupplier enough) {
+        return new Finish(task, task::simple, task.height() / 100.0, enough);
+    }
+
+    /** Returns a finish for the last layout, on true outlines. */
+    static Finish last(PreparedTask task, BooleanSupplier enough) {
+        return new Finish(task, Shape::exact, task.height() / 1000.0, enough);
     }
 
     /** Returns a layout no longer than the arrangement's strip. */
@@ -32,7 +53,7 @@ final class Finish {
         }
         List<Body> bodies = bodies(state);
         double tightening = 0;
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < ROUNDS && !enough.getAsBoolean(); round++) {
             double limit = (double) best.map(Layout::length).orElse(state.length());
             Optional<Placed> next = solved(state.variant, bodies, limit, tightening);
             if (next.isEmpty() && tightening == 0) {
@@ -92,7 +113,7 @@ final class Finish {
             int cell = state.cellOf(i);
             Shape shape = state.shape[i];
             bodies.add(new Body(
-                    shape.exact(),
+                    outline.apply(shape),
                     state.x[i],
                     state.y[i],
                     cells[cell],

@@ -3,10 +3,8 @@ package lengthwise.solver;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReferenceArray;
-import lengthwise.geometry.ConvexParts;
 import lengthwise.geometry.NoFitPolygon;
 import lengthwise.geometry.Orientation;
-import lengthwise.geometry.OutwardSimplification;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,8 +14,6 @@ import org.jspecify.annotations.Nullable;
  * on that.
  */
 final class Pairs {
-    private static final int SIMPLE_ENOUGH = 16;
-    private static final double SIMPLIFICATION = 50;
     private static final long MOST_BYTES = 400L << 20;
 
     private final PreparedTask task;
@@ -26,7 +22,6 @@ final class Pairs {
     private final int shapes;
     private final AtomicReferenceArray<@Nullable Pair> pairs;
     private final ConcurrentHashMap<Long, DepthMap> maps = new ConcurrentHashMap<>();
-    private final ConcurrentHashMap<Integer, ConvexParts> simple = new ConcurrentHashMap<>();
     private final AtomicLong bytes = new AtomicLong();
 
     /**
@@ -78,28 +73,14 @@ final class Pairs {
         long key = ((long) fixed * task.bases() + moving) * 8 + code;
         DepthMap known = maps.get(key);
         if (known == null) {
-            NoFitPolygon polygon = NoFitPolygon.of(simple(fixed), simple(moving).oriented(relative));
+            NoFitPolygon polygon =
+                    NoFitPolygon.of(task.simple(fixed), task.simple(moving).oriented(relative));
             known = new DepthMap(polygon, task.largestGap() + margin);
             if (maps.putIfAbsent(key, known) == null) {
                 bytes.addAndGet(known.bytes());
             }
         }
         return known;
-    }
-
-    private ConvexParts simple(int base) {
-        return simple.computeIfAbsent(base, number -> {
-            ConvexParts exact = task.base(number);
-            if (exact.ring().size() <= SIMPLE_ENOUGH || task.isObstacleBase(number)) {
-                return exact;
-            }
-            try {
-                return ConvexParts.of(OutwardSimplification.of(exact.ring(), SIMPLIFICATION));
-            } catch (IllegalArgumentException crossesItself) {
-                // two boundaries nearer than the simplification: keep the true ones
-                return exact;
-            }
-        });
     }
 
     private void forgetAll() {

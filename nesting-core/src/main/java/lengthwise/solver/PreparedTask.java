@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import lengthwise.geometry.ConvexParts;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
+import lengthwise.geometry.OutwardSimplification;
 import lengthwise.geometry.PairTest;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
@@ -30,6 +32,9 @@ final class PreparedTask {
             .flatMap(flip -> Arrays.stream(QuarterTurn.values()).map(turn -> new Orientation(flip[0], turn)))
             .toList();
 
+    private static final int SIMPLE_ENOUGH = 16;
+    private static final double SIMPLIFICATION = 50;
+
     private final LayoutTask task;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<ConvexParts> bases = new ArrayList<>();
@@ -39,6 +44,8 @@ final class PreparedTask {
     private final int[] bondOf;
     private final Map<Ring, Integer> baseOf = new HashMap<>();
     private final Map<ShapeKey, Shape> shapeOf = new HashMap<>();
+    private final Map<Integer, ConvexParts> simpleBases = new ConcurrentHashMap<>();
+    private final Map<Integer, ConvexParts> simpleShapes = new ConcurrentHashMap<>();
 
     private record ShapeKey(Ring ring, long gap) {}
 
@@ -183,6 +190,28 @@ final class PreparedTask {
 
     List<Shape> shapes() {
         return shapes;
+    }
+
+    /** Returns a shape, grown outward by at most 50 µm where that saves vertices. */
+    ConvexParts simple(Shape shape) {
+        return simpleShapes.computeIfAbsent(
+                shape.index(), index -> simple(shape.base()).oriented(shape.orientation()));
+    }
+
+    /** Returns a base outline, grown likewise. */
+    ConvexParts simple(int base) {
+        return simpleBases.computeIfAbsent(base, number -> {
+            ConvexParts exact = bases.get(number);
+            if (exact.ring().size() <= SIMPLE_ENOUGH || isObstacleBase(number)) {
+                return exact;
+            }
+            try {
+                return ConvexParts.of(OutwardSimplification.of(exact.ring(), SIMPLIFICATION));
+            } catch (IllegalArgumentException crossesItself) {
+                // two boundaries nearer than the simplification: keep the true ones
+                return exact;
+            }
+        });
     }
 
     ConvexParts base(int number) {

@@ -70,6 +70,11 @@ final class Run {
         workers[0].work();
         others.forEach(Run::await);
         best = exchange.shortest();
+        if (!cancelled()) {
+            Arrangement last = new Arrangement(task, pairs);
+            last.load(best);
+            Finish.last(task, this::cancelled).of(last).ifPresent(layout -> offer(layout, lastProgress.iteration()));
+        }
     }
 
     private static void await(Thread thread) {

@@ -3,7 +3,6 @@ package lengthwise.solver;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import lengthwise.geometry.Point;
 
 /**
  * One worker's search: shorten the strip, let the pieces overlap, separate them, again and again.
@@ -50,7 +49,7 @@ final class Worker {
         this.random = random;
         this.state = new Arrangement(task, pairs);
         this.relocation = new Relocation(state);
-        this.finish = new Finish(task);
+        this.finish = Finish.onTheWay(task, () -> run.cancelled() || run.fraction(iteration, lastImprovement) >= 1);
         this.tolerance = 1e-4 * task.height();
         this.best = first;
     }
@@ -103,16 +102,7 @@ final class Worker {
 
     private void load(Layout layout) {
         newBest = false;
-        state.setLength(layout.length());
-        for (int i = 0; i < task.size(); i++) {
-            for (Variant variant : task.variants(i)) {
-                if (variant.orientation().equals(layout.poses().get(i).orientation())) {
-                    Point at = layout.poses().get(i).offset().minus(variant.shift());
-                    state.place(i, variant, (double) at.x(), (double) at.y());
-                }
-            }
-        }
-        state.measureAll();
+        state.load(layout);
     }
 
     private void shorten(double step) {
