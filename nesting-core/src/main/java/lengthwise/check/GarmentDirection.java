@@ -11,7 +11,7 @@ import lengthwise.model.Garment;
 /**
  * Where the fabric is one-way for each garment, all up ends of a garment point to the same end of the fabric.
  *
- * <p>Garments that share a placed outline (cut through two layers) go together. A symmetric outline can be read either
+ * <p>Garments that share a placed outline with an up end (cut through two layers) go together. A symmetric outline can be read either
  * way, but then as drawn one way and mirrored the other, so the direction is settled before hands are counted: of the
  * two directions the one that leaves less to complain of is taken as meant.
  */
@@ -60,9 +60,13 @@ final class GarmentDirection {
     /** A piece that points to a selvedge has been told of already. */
     private static boolean mayPoint(Laid piece, Reading reading, int degrees) {
         Wanted wanted = piece.wanted().get(0);
-        return wanted.piece().up().isEmpty()
+        return !hasUpEnd(piece)
                 || reading.degreesFromUp(wanted.piece()) == degrees
                 || reading.degreesFromUp(wanted.piece()) == 90;
+    }
+
+    private static boolean hasUpEnd(Laid piece) {
+        return piece.wanted().get(0).piece().up().isPresent();
     }
 
     /** Returns the numbers of the garments, those together that share a placed outline. */
@@ -70,7 +74,9 @@ final class GarmentDirection {
         List<Set<Integer>> groups = new ArrayList<>();
         Stream<Set<Integer>> links = Stream.concat(
                 wanted.stream().map(one -> Set.of(one.garment().number())),
-                laid.stream().map(piece -> new TreeSet<>(numbers(piece).toList())));
+                laid.stream()
+                        .filter(GarmentDirection::hasUpEnd)
+                        .map(piece -> new TreeSet<>(numbers(piece).toList())));
         links.forEach(link -> {
             List<Set<Integer>> met = groups.stream()
                     .filter(group -> group.stream().anyMatch(link::contains))

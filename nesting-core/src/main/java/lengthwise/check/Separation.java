@@ -17,33 +17,32 @@ final class Separation {
     }
 
     List<Violation> violations(List<PlacedPiece> pieces) {
-        List<PlacedArea> regions =
+        List<PlacedArea> areas =
                 pieces.stream().map(piece -> PlacedArea.of(piece.outline())).toList();
+        List<Box> boxes = pieces.stream().map(piece -> piece.outline().box()).toList();
         List<Violation> violations = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
+            Box reach = grown(boxes.get(i));
             for (int j = i + 1; j < pieces.size(); j++) {
-                if (isNear(pieces.get(i), pieces.get(j))) {
-                    judge(pieces.get(i), regions.get(i), pieces.get(j), regions.get(j), violations);
+                if (reach.overlaps(boxes.get(j))) {
+                    judge(pieces.get(i), areas.get(i), pieces.get(j), areas.get(j), violations);
                 }
             }
         }
         return violations;
     }
 
-    private boolean isNear(PlacedPiece a, PlacedPiece b) {
-        Box box = a.outline().box();
-        long reach = gap.micrometres();
-        return new Box(box.minX() - reach, box.minY() - reach, box.maxX() + reach, box.maxY() + reach)
-                .overlaps(b.outline().box());
+    private Box grown(Box box) {
+        long by = gap.micrometres();
+        return new Box(box.minX() - by, box.minY() - by, box.maxX() + by, box.maxY() + by);
     }
 
-    private void judge(
-            PlacedPiece a, PlacedArea regionA, PlacedPiece b, PlacedArea regionB, List<Violation> violations) {
-        if (regionA.overlaps(regionB, tolerance.micrometres())) {
-            PlacedArea.Amount amount = regionA.overlap(regionB);
+    private void judge(PlacedPiece a, PlacedArea areaA, PlacedPiece b, PlacedArea areaB, List<Violation> violations) {
+        if (areaA.overlaps(areaB, tolerance.micrometres())) {
+            PlacedArea.Amount amount = areaA.overlap(areaB);
             violations.add(new Violation.Overlap(a, b, amount.squareMillimetres(), amount.millimetres()));
-        } else if (regionA.isNearerThan(regionB, gap.minus(tolerance).micrometres())) {
-            violations.add(new Violation.TooClose(a, b, regionA.distance(regionB) / 1000, gap));
+        } else if (areaA.isNearerThan(areaB, gap.minus(tolerance).micrometres())) {
+            violations.add(new Violation.TooClose(a, b, areaA.distance(areaB) / 1000, gap));
         }
     }
 }

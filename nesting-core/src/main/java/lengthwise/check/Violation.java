@@ -157,8 +157,8 @@ public sealed interface Violation {
     record Surplus(PlacedPiece piece, int count) implements Violation {
         @Override
         public String sentence() {
-            return "%s is there %s."
-                    .formatted(piece.called(), count == 1 ? "once too often" : count + " times too often");
+            return "There %s more of %s than ordered."
+                    .formatted(count == 1 ? "is one" : "are " + count, piece.called());
         }
     }
 
