@@ -41,6 +41,7 @@ final class PreparedTask {
     private final List<List<Variant>> variants = new ArrayList<>();
     private final List<Shape> obstacles = new ArrayList<>();
     private final List<Integer> unplaceable = new ArrayList<>();
+    private final long largestGap;
     private final int[] bondOf;
     private final Map<Ring, Integer> baseOf = new HashMap<>();
     private final Map<ShapeKey, Shape> shapeOf = new HashMap<>();
@@ -51,6 +52,7 @@ final class PreparedTask {
 
     PreparedTask(LayoutTask task) {
         this.task = task;
+        this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
         Arrays.fill(bondOf, -1);
         for (int demand = 0; demand < task.demands().size(); demand++) {
@@ -246,7 +248,7 @@ final class PreparedTask {
     }
 
     long largestGap() {
-        return task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
+        return largestGap;
     }
 
     /** Returns the longest side of the box of any shape but the obstacles. */

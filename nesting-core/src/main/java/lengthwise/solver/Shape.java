@@ -16,6 +16,17 @@ import lengthwise.geometry.Orientation;
  * @param gap least distance to other pieces; negative for an obstacle, which needs none
  */
 record Shape(int index, int base, Orientation orientation, ConvexParts exact, Box box, long gap) {
+    /** Shapes of a task are distinct: each is equal to itself alone, and no outline has to be compared. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return index;
+    }
+
     boolean isObstacle() {
         return gap < 0;
     }
