@@ -14,4 +14,12 @@ public record Arrow(Segment line, Heads heads) {
         ONE,
         BOTH
     }
+
+    /** Returns the direction from tail to head, in degrees from +x, counter-clockwise as seen: from 0 below 360. */
+    public double degrees() {
+        double dx = (double) line.to().x() - line.from().x();
+        double dy = (double) line.to().y() - line.from().y();
+        double degrees = Math.toDegrees(StrictMath.atan2(-dy, dx));
+        return degrees < 0 ? degrees + 360 : degrees + 0.0;
+    }
 }
