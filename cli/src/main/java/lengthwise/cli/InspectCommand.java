@@ -82,7 +82,8 @@ final class InspectCommand implements Callable<Integer> {
         } else {
             read.forEach(drawing -> InspectTable.of(drawing).forEach(out::println));
         }
-        if (picture != null && read.stream().anyMatch(drawing -> !drawing.pieces().isEmpty())) {
+        if (picture != null
+                && read.stream().anyMatch(drawing -> !drawing.pieces().isEmpty())) {
             WholeFile.write(picture, PatternPicture.of(read));
         } else if (picture != null) {
             err.println("warning: no piece was found, so no picture is drawn.");
@@ -97,8 +98,8 @@ final class InspectCommand implements Callable<Integer> {
         }
         int equals = scaleBox.lastIndexOf('=');
         if (equals <= 0) {
-            throw wrong("--scale-box takes the name of the test square and its length, as box=\"10 cm\", not " + scaleBox
-                    + ".");
+            throw wrong("--scale-box takes the name of the test square and its length, as box=\"10 cm\", not "
+                    + scaleBox + ".");
         }
         try {
             Length measures = LengthText.parse(scaleBox.substring(equals + 1));

@@ -51,7 +51,9 @@ final class InspectTable {
                 "%.1f".formatted(area) + (!piece.outline().holes().isEmpty() ? " (net %.1f)".formatted(net) : ""),
                 piece.arrow().map(InspectTable::grain).orElse("none"),
                 piece.arrow().map(InspectTable::up).orElse("not said"),
-                piece.foldEdge().map(edge -> "%.1f mm".formatted(edge.length() / 1000)).orElse("-"),
+                piece.foldEdge()
+                        .map(edge -> "%.1f mm".formatted(edge.length() / 1000))
+                        .orElse("-"),
                 count(piece.notches().size()),
                 count(piece.drillHoles().size()),
                 piece.lettering().isEmpty() ? "" : "\"" + String.join("\" \"", piece.lettering()) + "\"");
@@ -106,7 +108,9 @@ final class InspectTable {
     /** Returns how many columns of a terminal a text takes; letters of East Asia take two. */
     private static int columns(String text) {
         return text.codePoints()
-                .map(c -> Character.isIdeographic(c) || (c >= 0x3040 && c <= 0x30ff) || (c >= 0xac00 && c <= 0xd7a3) ? 2 : 1)
+                .map(c -> Character.isIdeographic(c) || (c >= 0x3040 && c <= 0x30ff) || (c >= 0xac00 && c <= 0xd7a3)
+                        ? 2
+                        : 1)
                 .sum();
     }
 }

@@ -2,7 +2,7 @@ package lengthwise.drawing;
 
 /** Counts the work spent on a drawing, so that one made to be slow is refused after a bounded time. */
 final class Effort {
-    private static final long MOST = 1_500_000_000;
+    private static final long MOST = 300_000_000;
 
     private final String file;
     private long spent;

@@ -36,8 +36,16 @@ record Mending(Optional<Ring> ring, double gap, double spike) {
             points.remove(points.size() - 1);
         }
         double spike = cutSpikes(points);
-        boolean encloses = points.size() >= 3 && Ring.of(points).doubleArea() != 0;
-        return new Mending(encloses ? Optional.of(Ring.of(points)) : Optional.empty(), gap, spike);
+        return new Mending(
+                points.size() >= 3 && !isStraight(points) ? Optional.of(Ring.of(points)) : Optional.empty(),
+                gap,
+                spike);
+    }
+
+    private static boolean isStraight(List<Point> points) {
+        Point first = points.get(0);
+        Point along = points.get(1).minus(first);
+        return points.stream().allMatch(point -> along.cross(point.minus(first)) == 0);
     }
 
     private static List<Point> withoutDoubles(List<Point> points) {

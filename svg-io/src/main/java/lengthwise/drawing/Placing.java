@@ -30,9 +30,9 @@ final class Placing {
     List<PieceSketch> of(Optional<String> size, List<Group> groups, List<Point> probes) throws DrawingException {
         List<PieceSketch> candidates = new ArrayList<>();
         for (PieceSketch piece : pieces) {
-            effort.spend(piece.cutLine().ring().size());
             boolean fits = size.isEmpty() || piece.size().isEmpty() || size.equals(piece.size());
             if (fits && isNear(piece.cutLine().box(), probes)) {
+                effort.spend(piece.cutLine().ring().size());
                 candidates.add(piece);
             }
         }

@@ -34,6 +34,7 @@ public final class Recognition {
     private final List<Contour> contours = new ArrayList<>();
     private final Set<LooseLines.Line> lines = new LinkedHashSet<>();
     private final Set<Contour> joined = new LinkedHashSet<>();
+    private final Set<Contour> crossed = new LinkedHashSet<>();
     private final List<PieceSketch> pieces = new ArrayList<>();
 
     private Recognition(Drawing drawing, ScaleStatement scale) {
@@ -199,11 +200,16 @@ public final class Recognition {
 
     private void sortOut(Nesting nesting) throws DrawingException {
         for (Contour root : nesting.roots()) {
-            if (root.area() < SMALLEST_PIECE) {
+            double room = root.box().width() / 1000.0 * root.box().height() / 1000.0;
+            if (room < SMALLEST_PIECE) {
                 continue;
             }
             Optional<Point> crossing = SelfCrossing.of(root.ring(), effort);
+            if (crossing.isEmpty() && root.area() < SMALLEST_PIECE) {
+                continue;
+            }
             if (crossing.isPresent()) {
+                crossed.add(root);
                 findings.warn(
                         "The outline %s crosses or touches itself at %.1f, %.1f mm and cannot be cut; it is left out."
                                 .formatted(
@@ -237,7 +243,8 @@ public final class Recognition {
         PieceNames names = new PieceNames(Stream.concat(
                         pieces.stream().map(piece -> piece.cutLine().shape()),
                         drawing.shapes().stream()
-                                .filter(shape -> !shape.visible() && shape.chains().stream().anyMatch(Chain::closed)))
+                                .filter(shape -> !shape.visible()
+                                        && shape.chains().stream().anyMatch(Chain::closed)))
                 .toList());
         for (PieceSketch piece : pieces) {
             DrawnShape shape = piece.cutLine().shape();
@@ -303,7 +310,7 @@ public final class Recognition {
         for (Contour contour : contours) {
             boolean root = nesting.holder(contour).isEmpty();
             boolean tooSmall = root && contour.area() < SMALLEST_PIECE;
-            if (tooSmall || (!root && !isHole(nesting, contour, cutLines))) {
+            if ((tooSmall && !crossed.contains(contour)) || (!root && !isHole(nesting, contour, cutLines))) {
                 closed.computeIfAbsent(contour.shape(), s -> new ArrayList<>()).add(contour);
             }
         }

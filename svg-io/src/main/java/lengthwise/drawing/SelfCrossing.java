@@ -1,8 +1,6 @@
 package lengthwise.drawing;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lengthwise.geometry.Point;
@@ -24,17 +22,31 @@ final class SelfCrossing {
                 .sorted(Comparator.comparingLong(i -> left(ring, i)))
                 .mapToInt(Integer::intValue)
                 .toArray();
-        List<Integer> active = new ArrayList<>();
+        long[] right = IntStream.range(0, n).mapToLong(i -> right(ring, i)).toArray();
+        long[] low = IntStream.range(0, n)
+                .mapToLong(i -> Math.min(ring.y(i), ring.y((i + 1) % n)))
+                .toArray();
+        long[] high = IntStream.range(0, n)
+                .mapToLong(i -> Math.max(ring.y(i), ring.y((i + 1) % n)))
+                .toArray();
+        int[] active = new int[n];
+        int count = 0;
         for (int i : order) {
             long from = left(ring, i);
-            active.removeIf(j -> right(ring, j) < from);
-            effort.spend(active.size());
-            for (int j : active) {
-                if (meet(ring, i, j)) {
+            effort.spend(count);
+            int kept = 0;
+            for (int k = 0; k < count; k++) {
+                int j = active[k];
+                if (right[j] < from) {
+                    continue;
+                }
+                active[kept++] = j;
+                if (high[j] >= low[i] && high[i] >= low[j] && meet(ring, i, j)) {
                     return Optional.of(ring.vertex(i));
                 }
             }
-            active.add(i);
+            count = kept;
+            active[count++] = i;
         }
         return Optional.empty();
     }
@@ -54,9 +66,6 @@ final class SelfCrossing {
         Point b = ring.vertex((i + 1) % n);
         Point c = ring.vertex(j);
         Point d = ring.vertex((j + 1) % n);
-        if (Math.max(a.y(), b.y()) < Math.min(c.y(), d.y()) || Math.max(c.y(), d.y()) < Math.min(a.y(), b.y())) {
-            return false;
-        }
         if ((i + 1) % n == j) {
             return folds(a, b, d);
         }

@@ -1,7 +1,10 @@
 package lengthwise.svg;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import lengthwise.drawing.DrawingException;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
@@ -13,7 +16,6 @@ import org.apache.batik.css.engine.StyleMap;
 import org.apache.batik.css.engine.value.Value;
 import org.apache.batik.css.engine.value.ValueConstants;
 import org.apache.batik.util.ParsedURL;
-import org.jspecify.annotations.Nullable;
 import org.w3c.dom.DOMException;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -27,6 +29,7 @@ final class Cascade {
     private static final long MOST_MATCHES = 20_000_000;
 
     private final CSSEngine engine;
+    private final IdentityHashMap<Element, Map<String, String>> known = new IdentityHashMap<>();
     private final List<String> complaints = new ArrayList<>();
 
     Cascade(SVGOMDocument document, String file) throws DrawingException {
@@ -66,21 +69,25 @@ final class Cascade {
         }
     }
 
-    /** Returns what is declared for this element alone. */
-    StyleMap of(Element element) {
-        try {
-            return engine.getCascadedStyleMap((CSSStylableElement) element, null);
-        } catch (DOMException | ClassCastException e) {
-            complaints.add(String.valueOf(e.getMessage()).split("\n", 2)[0]);
-            return new StyleMap(engine.getNumberOfProperties());
-        }
+    /** Returns what is declared for this element alone: the properties that {@link Style} knows, as text. */
+    Map<String, String> of(Element element) {
+        return known.computeIfAbsent(element, this::declared);
     }
 
-    /** Returns a declared value as text; null where nothing, or {@code inherit}, is declared. */
-    @Nullable
-    String text(StyleMap declared, String property) {
-        Value value = declared.getValue(engine.getPropertyIndex(property));
-        return value == null || value == ValueConstants.INHERIT_VALUE ? null : value.getCssText();
+    private Map<String, String> declared(Element element) {
+        Map<String, String> declared = new HashMap<>();
+        try {
+            StyleMap values = engine.getCascadedStyleMap((CSSStylableElement) element, null);
+            for (String property : Style.PROPERTIES) {
+                Value value = values.getValue(engine.getPropertyIndex(property));
+                if (value != null && value != ValueConstants.INHERIT_VALUE) {
+                    declared.put(property, value.getCssText());
+                }
+            }
+        } catch (DOMException | ClassCastException e) {
+            complaints.add(String.valueOf(e.getMessage()).split("\n", 2)[0]);
+        }
+        return declared;
     }
 
     /** Returns what the engine could not understand. */

@@ -28,6 +28,9 @@ public final class PatternPicture {
     private static final long LEGEND = 22_000;
     private static final long NARROWEST = 240_000;
 
+    /** So many line pieces a label keeps clear of; more would take long. */
+    private static final int MOST_OBSTACLES = 1000;
+
     /** Width of an average letter as a share of the letter's height: an estimate on the wide side. */
     private static final double LETTER = 0.58;
 
@@ -59,14 +62,15 @@ public final class PatternPicture {
                 bySize.computeIfAbsent(piece.size(), size -> new ArrayList<>()).add(piece);
             }
             String file = drawing.file().replaceAll(".*[/\\\\]", "");
-            bySize.forEach((size, pieces) ->
-                    panels.add(new Panel(file + size.map(name -> " · size " + name).orElse(""), pieces)));
+            bySize.forEach((size, pieces) -> panels.add(
+                    new Panel(file + size.map(name -> " · size " + name).orElse(""), pieces)));
         }
         return new PatternPicture().draw(panels);
     }
 
     private String draw(List<Panel> panels) {
-        long width = Math.max(NARROWEST, panels.stream().mapToLong(p -> p.box().width()).max().orElse(0) + 2 * MARGIN);
+        long width = Math.max(
+                NARROWEST, panels.stream().mapToLong(p -> p.box().width()).max().orElse(0) + 2 * MARGIN);
         long height = panels.stream().mapToLong(Panel::height).sum() + LEGEND;
         svg.xmlDeclaration()
                 .open(
@@ -102,8 +106,10 @@ public final class PatternPicture {
         if (top > 0) {
             line(new Point(MARGIN, top), new Point(width - MARGIN, top), INK, 0.2, "");
         }
-        label(panel.heading(), MARGIN / 1000.0, (top + HEADING) / 1000.0 - 4, 5, "start", true);
-        Point by = new Point(MARGIN - panel.box().minX(), top + HEADING + MARGIN / 2 - panel.box().minY());
+        label(panel.heading(), MARGIN / 1000.0, (top + HEADING) / 1000.0 - 3, 8, "start", true);
+        Point by = new Point(
+                MARGIN - panel.box().minX(),
+                top + HEADING + MARGIN / 2 - panel.box().minY());
         for (DrawnPiece piece : panel.pieces()) {
             String tint = tints.computeIfAbsent(piece.name(), name -> PALE.get(tints.size() % PALE.size()));
             piece(piece, by, tint);
@@ -114,7 +120,10 @@ public final class PatternPicture {
         Outline outline = piece.outline().moved(by);
         svg.open("g", "data-piece", piece.name(), "data-size", piece.size().orElse(""))
                 .line();
-        svg.element("title", piece.name() + piece.size().map(size -> ", size " + size).orElse(""))
+        svg.element(
+                        "title",
+                        piece.name()
+                                + piece.size().map(size -> ", size " + size).orElse(""))
                 .line();
         svg.empty(
                         "path",
@@ -142,17 +151,36 @@ public final class PatternPicture {
     private void name(DrawnPiece piece, Outline outline, Point by) {
         List<String> lines = new ArrayList<>();
         lines.add(piece.name() + (piece.mirrored() ? " (mirrored)" : ""));
-        lines.add("%s × %s mm".formatted(tenths(outline.box().width()), tenths(outline.box().height())));
+        lines.add("%s × %s mm"
+                .formatted(tenths(outline.box().width()), tenths(outline.box().height())));
         double longest = lines.stream().mapToInt(String::length).max().orElse(1) * LETTER;
         List<Segment> clearOf = new ArrayList<>();
-        piece.arrow().ifPresent(arrow -> clearOf.add(
-                new Segment(arrow.line().from().plus(by), arrow.line().to().plus(by))));
+        piece.arrow()
+                .ifPresent(arrow -> clearOf.add(new Segment(
+                        arrow.line().from().plus(by), arrow.line().to().plus(by))));
+        for (List<Point> line : concat(piece.sewLines(), piece.innerLines())) {
+            for (int i = 1; i < line.size() && clearOf.size() < MOST_OBSTACLES; i++) {
+                clearOf.add(new Segment(line.get(i - 1).plus(by), line.get(i).plus(by)));
+            }
+        }
         LabelSpot spot = LabelSpot.in(outline, clearOf, longest, lines.size() * 1.3);
-        double letter = Math.max(1.8, Math.min(7, spot.unit() / 1000));
+        double letter = Math.max(1.8, Math.min(9, spot.unit() / 1000));
         double y = spot.y() / 1000 - letter * 1.3 * (lines.size() - 1) / 2 + letter * 0.35;
         for (int i = 0; i < lines.size(); i++) {
-            label(lines.get(i), spot.x() / 1000, y + i * letter * 1.3, i == 0 ? letter : letter * 0.8, "middle", i == 0);
+            label(
+                    lines.get(i),
+                    spot.x() / 1000,
+                    y + i * letter * 1.3,
+                    i == 0 ? letter : letter * 0.8,
+                    "middle",
+                    i == 0);
         }
+    }
+
+    private static List<List<Point>> concat(List<List<Point>> lines, List<List<Point>> more) {
+        List<List<Point>> all = new ArrayList<>(lines);
+        all.addAll(more);
+        return all;
     }
 
     private void arrow(Arrow arrow, Point by) {
@@ -176,7 +204,8 @@ public final class PatternPicture {
                 tip.x() - StrictMath.round(size * (ux + 0.4 * uy)), tip.y() - StrictMath.round(size * (uy - 0.4 * ux)));
         Point right = new Point(
                 tip.x() - StrictMath.round(size * (ux - 0.4 * uy)), tip.y() - StrictMath.round(size * (uy + 0.4 * ux)));
-        svg.empty("path", "d", path(List.of(tip, left, right)) + " Z", "fill", INK).line();
+        svg.empty("path", "d", path(List.of(tip, left, right)) + " Z", "fill", INK)
+                .line();
     }
 
     private void fold(Segment edge, Outline outline, Point by) {
@@ -192,8 +221,8 @@ public final class PatternPicture {
         double inY = (left ? 1 : -1) * (to.x() - from.x()) / length;
         double degrees = Math.toDegrees(StrictMath.atan2((double) to.y() - from.y(), (double) to.x() - from.x()));
         double upright = degrees > 90 || degrees <= -90 ? degrees + 180 : degrees;
-        String x = "%s".formatted(Millimetres.of(middle.x() / 1000.0 + inX * 4));
-        String y = Millimetres.of(middle.y() / 1000.0 + inY * 4);
+        String x = Millimetres.of(middle.x() / 1000.0 + inX * 5);
+        String y = Millimetres.of(middle.y() / 1000.0 + inY * 5);
         svg.element(
                         "text",
                         "fold",
@@ -204,7 +233,7 @@ public final class PatternPicture {
                         "transform",
                         "rotate(" + Millimetres.of(upright) + " " + x + " " + y + ")",
                         "font-size",
-                        "4",
+                        "6",
                         "text-anchor",
                         "middle",
                         "dominant-baseline",

@@ -1,8 +1,8 @@
 package lengthwise.svg;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.apache.batik.css.engine.StyleMap;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The properties that matter to a pattern, as they hold for an element where it is drawn.
@@ -21,35 +21,43 @@ record Style(
         String markerEnd,
         double fontSize,
         String anchor) {
+    /** The properties that {@link #child} looks at. */
+    static final List<String> PROPERTIES = List.of(
+            "display",
+            "visibility",
+            "fill",
+            "stroke",
+            "fill-rule",
+            "stroke-dasharray",
+            "marker-start",
+            "marker-end",
+            "font-size",
+            "text-anchor");
+
     static final Style INITIAL = new Style(true, true, true, false, false, false, "", "", 16, "start");
 
     /** Returns the style of a child. */
-    Style child(Cascade cascade, StyleMap declared) {
+    Style child(Map<String, String> declared) {
         return new Style(
-                displayed && !"none".equals(cascade.text(declared, "display")),
-                text(cascade, declared, "visibility").map("visible"::equals).orElse(visible),
-                text(cascade, declared, "fill")
-                        .map(fill -> !fill.equals("none"))
-                        .orElse(filled),
-                text(cascade, declared, "stroke")
-                        .map(stroke -> !stroke.equals("none"))
-                        .orElse(stroked),
-                text(cascade, declared, "fill-rule").map("evenodd"::equals).orElse(evenOdd),
-                text(cascade, declared, "stroke-dasharray")
+                displayed && !"none".equals(declared.get("display")),
+                text(declared, "visibility").map("visible"::equals).orElse(visible),
+                text(declared, "fill").map(fill -> !fill.equals("none")).orElse(filled),
+                text(declared, "stroke").map(stroke -> !stroke.equals("none")).orElse(stroked),
+                text(declared, "fill-rule").map("evenodd"::equals).orElse(evenOdd),
+                text(declared, "stroke-dasharray")
                         .map(dashes -> dashes.matches(".*[1-9].*"))
                         .orElse(dashed),
-                text(cascade, declared, "marker-start").map(Style::fragment).orElse(markerStart),
-                text(cascade, declared, "marker-end").map(Style::fragment).orElse(markerEnd),
-                text(cascade, declared, "font-size")
+                text(declared, "marker-start").map(Style::fragment).orElse(markerStart),
+                text(declared, "marker-end").map(Style::fragment).orElse(markerEnd),
+                text(declared, "font-size")
                         .flatMap(SvgLength::parse)
                         .map(size -> size.userUnits(fontSize))
                         .orElse(fontSize),
-                text(cascade, declared, "text-anchor").orElse(anchor));
+                text(declared, "text-anchor").orElse(anchor));
     }
 
-    private static Optional<String> text(Cascade cascade, StyleMap declared, String property) {
-        @Nullable String text = cascade.text(declared, property);
-        return Optional.ofNullable(text);
+    private static Optional<String> text(Map<String, String> declared, String property) {
+        return Optional.ofNullable(declared.get(property));
     }
 
     private static String fragment(String url) {

@@ -38,7 +38,7 @@ import org.w3c.dom.NodeList;
 final class SvgReader {
     private static final String XLINK = "http://www.w3.org/1999/xlink";
     private static final int MOST_POINTS = 1_000_000;
-    private static final int MOST_VISITS = 300_000;
+    private static final int MOST_USED = 50_000;
     private static final int DEEPEST = 1000;
     private static final int MOST_WARNINGS = 50;
     private static final Pattern STYLE_TRANSFORM = Pattern.compile("(?:^|;)\\s*transform\\s*:([^;]*)");
@@ -164,9 +164,9 @@ final class SvgReader {
         if (!SafeXml.SVG.equals(element.getNamespaceURI()) || NOT_DRAWN.contains(kind)) {
             return;
         }
-        if (++visits > MOST_VISITS || parent.depth > DEEPEST) {
+        if ((!inUse.isEmpty() && ++visits > MOST_USED) || parent.depth > DEEPEST) {
             throw new DrawingException(file + ", " + place(element) + ": <use> repeats so much that the drawing grows "
-                    + "beyond " + MOST_VISITS + " shapes; unlink the clones and remove what is not needed.");
+                    + "beyond " + MOST_USED + " shapes; unlink the clones and remove what is not needed.");
         }
         Setting setting = styled(element, parent);
         switch (kind) {
@@ -185,7 +185,7 @@ final class SvgReader {
     }
 
     private Setting styled(Element element, Setting parent) throws DrawingException {
-        Style style = parent.style.child(cascade, cascade.of(element));
+        Style style = parent.style.child(cascade.of(element));
         Setting setting =
                 new Setting(parent.toPage, parent.viewWidth, parent.viewHeight, style, parent.groups, parent.depth + 1);
         Matcher inStyle = STYLE_TRANSFORM.matcher(element.getAttribute("style"));
@@ -530,7 +530,7 @@ final class SvgReader {
             for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
                 if (child instanceof Element element && depth < 50) {
                     if ("tspan".equals(element.getLocalName()) || "textPath".equals(element.getLocalName())) {
-                        Style own = parentStyle.child(cascade, cascade.of(element));
+                        Style own = parentStyle.child(cascade.of(element));
                         if (element.hasAttribute("x") || element.hasAttribute("y") || element.hasAttribute("dy")) {
                             finish();
                             move(element);
