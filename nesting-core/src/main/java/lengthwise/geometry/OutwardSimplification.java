@@ -2,6 +2,7 @@ package lengthwise.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,8 +22,8 @@ public final class OutwardSimplification {
     /** A corner that stands for the vertices {@code first} to {@code last} of the ring. */
     private record Corner(double x, double y, int first, int last) {}
 
-    /** A step: corner {@code at} goes, and with {@code extend} the next one too, in favour of {@code corner}. */
-    private record Step(int at, boolean extend, Corner corner, double area) {}
+    /** A step: a corner goes, and with {@code extend} the next one too, in favour of {@code corner}. */
+    private record Step(Corner replaced, boolean extend, Corner corner, double area) {}
 
     private OutwardSimplification(Ring ring, double tolerance) {
         this.xs = ring.vertices().stream().mapToDouble(Point::x).toArray();
@@ -44,22 +45,29 @@ public final class OutwardSimplification {
     }
 
     private Ring simplified() {
+        List<Optional<Step>> steps = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            steps.add(Optional.ofNullable(step(i)));
+        }
         while (corners.size() > 4) {
             Step best = null;
-            for (int i = 0; i < corners.size(); i++) {
-                Step step = step(i);
-                if (step != null && (best == null || step.area() < best.area())) {
-                    best = step;
+            for (Optional<Step> step : steps) {
+                if (step.isPresent() && (best == null || step.get().area() < best.area())) {
+                    best = step.get();
                 }
             }
             if (best == null) {
                 break;
             }
-            corners.set(best.at(), best.corner());
-            if (best.extend()) {
-                corners.remove((best.at() + 1) % corners.size());
-            } else {
-                corners.remove(best.at());
+            int at = corners.indexOf(best.replaced());
+            corners.set(at, best.corner());
+            int gone = best.extend() ? (at + 1) % corners.size() : at;
+            corners.remove(gone);
+            steps.remove(gone);
+            // a step looks at one corner before and two after
+            for (int k = -3; k <= 2; k++) {
+                int changed = Math.floorMod(gone + k, corners.size());
+                steps.set(changed, Optional.ofNullable(step(changed)));
             }
         }
         return Ring.of(corners.stream()
@@ -75,17 +83,17 @@ public final class OutwardSimplification {
         Corner after = corner(i + 1);
         double turn = cross(before, at, after);
         if (turn < 0) {
-            return chainWithin(before, after) ? new Step(i, false, at, -turn) : null;
+            return chainWithin(before, after) ? new Step(at, false, at, -turn) : null;
         }
         Corner beyond = corner(i + 2);
         if (cross(at, after, beyond) <= 0) {
             return null;
         }
-        return extension(i, before, at, after, beyond);
+        return extension(before, at, after, beyond);
     }
 
     /** Returns the step that lets the edges before and after the edge at {@code i} meet, if they do so near enough. */
-    private @Nullable Step extension(int i, Corner before, Corner at, Corner after, Corner beyond) {
+    private @Nullable Step extension(Corner before, Corner at, Corner after, Corner beyond) {
         double ux = at.x() - before.x();
         double uy = at.y() - before.y();
         double vx = after.x() - beyond.x();
@@ -99,7 +107,7 @@ public final class OutwardSimplification {
         if (!(t >= 0) || distanceToChain(meeting) > tolerance) {
             return null;
         }
-        return new Step(i, true, meeting, Math.abs(cross(at, meeting, after)));
+        return new Step(at, true, meeting, Math.abs(cross(at, meeting, after)));
     }
 
     private boolean chainWithin(Corner from, Corner to) {

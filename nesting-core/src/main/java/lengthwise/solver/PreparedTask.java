@@ -260,23 +260,16 @@ final class PreparedTask {
                 .orElse(0);
     }
 
-    /**
-     * Returns a length no layout can be below: the area of the pieces over the height, or the longest piece as it would
-     * lie shortest.
-     */
+    /** Returns a length no layout can be below: {@link LowerBound}, and where each piece ends when it lies alone. */
     long lowerBound() {
-        long doubleArea = task.demands().stream()
-                .mapToLong(demand -> demand.outline().doubleArea())
-                .sum();
-        long byArea = Math.floorDiv(doubleArea + 2 * task.height() - 1, 2 * task.height());
         long byPiece = variants.stream()
                 .mapToLong(list -> list.stream()
-                        .mapToLong(variant -> variant.shape().box().width())
+                        .mapToLong(variant -> variant.region().leastLength())
                         .min()
                         .orElse(0))
                 .max()
                 .orElse(0);
-        return Math.max(byArea, byPiece);
+        return Math.max(LowerBound.of(task), byPiece);
     }
 
     /** Returns the layout that some variants at some positions make, if it is legal. */

@@ -95,6 +95,16 @@ final class Region {
         return cells(minX + shapeEnd + 2 * stepX).length == 0;
     }
 
+    /** Returns the least length of a strip that has a position. */
+    long leastLength() {
+        long[] cells = cells(minX + shapeEnd + 2 * stepX);
+        long least = Long.MAX_VALUE;
+        for (int c = 0; c < cells.length; c += 4) {
+            least = Math.min(least, cells[c]);
+        }
+        return least + shapeEnd;
+    }
+
     boolean isLattice() {
         return stepX > 0 || stepY > 0;
     }

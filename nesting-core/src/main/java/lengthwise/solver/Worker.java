@@ -27,6 +27,7 @@ final class Worker {
     private final Relocation relocation;
     private final Finish finish;
     private final double tolerance;
+    private final long lowerBound;
 
     private Layout best;
     private long iteration;
@@ -51,6 +52,7 @@ final class Worker {
         this.relocation = new Relocation(state);
         this.finish = Finish.onTheWay(task, () -> run.cancelled() || run.fraction(iteration, lastImprovement) >= 1);
         this.tolerance = 1e-4 * task.height();
+        this.lowerBound = task.lowerBound();
         this.best = first;
     }
 
@@ -106,8 +108,11 @@ final class Worker {
     }
 
     private void shorten(double step) {
-        long shorter = (long) (best.length() * (1 - step));
-        state.setLength(Math.max(task.lowerBound(), Math.min(shorter, best.length() - 1)));
+        long shorter = Math.max(lowerBound, Math.min((long) (best.length() * (1 - step)), best.length() - 1));
+        for (Variant variant : state.variant) {
+            shorter = Math.max(shorter, variant.region().leastLength());
+        }
+        state.setLength(shorter);
         state.measureAll();
         state.resetWeights();
     }
@@ -123,7 +128,7 @@ final class Worker {
                 return false;
             }
             if (state.largest() <= nearlyApart) {
-                Optional<Layout> legal = finish.of(state);
+                Optional<Layout> legal = finish.of(state).filter(layout -> layout.length() < best.length());
                 if (legal.isPresent()) {
                     improve(legal.get());
                     return true;

@@ -1,0 +1,64 @@
+package lengthwise.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import java.util.stream.LongStream;
+import lengthwise.geometry.ConvexParts;
+import lengthwise.geometry.JtsOracle;
+import lengthwise.geometry.NoFitPolygon;
+import lengthwise.geometry.PairTest;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.RandomRings;
+import lengthwise.geometry.Ring;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DepthMapTest {
+    private static final double BAND = 5_000;
+
+    static LongStream seeds() {
+        return LongStream.range(0, 30);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void theSignIsThatOfTheExactTestAndOutsideItIsTheDistance(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Ring a = RandomRings.star(random, random.nextInt(4, 16), 20_000, 200_000);
+        Ring b = RandomRings.star(random, random.nextInt(4, 16), 20_000, 200_000);
+        ConvexParts partsA = ConvexParts.of(a);
+        ConvexParts partsB = ConvexParts.of(b);
+        DepthMap map = new DepthMap(NoFitPolygon.of(partsA, partsB), BAND);
+        Contact contact = new Contact();
+        for (int i = 0; i < 200; i++) {
+            Point at = new Point(random.nextInt(-420_000, 420_000), random.nextInt(-420_000, 420_000));
+            double x = (double) at.x();
+            double y = (double) at.y();
+            double depth = map.depth(x, y);
+            map.look(x, y, contact);
+            assertThat(contact.depth).isEqualTo(depth);
+            if (Math.abs(depth) > 1) {
+                assertThat(depth > 0)
+                        .as("%s against %s at %s: depth %s", a, b, at, depth)
+                        .isEqualTo(PairTest.overlap(partsA, partsB, at.x(), at.y()));
+            }
+            if (depth > 1) {
+                // the way out leads out, and no shorter way does
+                assertThat(map.depth(x + contact.outX * depth * 1.001, y + contact.outY * depth * 1.001))
+                        .isLessThan(0.01 * depth);
+                double angle = 2 * Math.PI * random.nextDouble();
+                assertThat(map.depth(x + Math.cos(angle) * depth * 0.98, y + Math.sin(angle) * depth * 0.98))
+                        .isGreaterThan(0);
+            } else if (depth < -1) {
+                double distance = JtsOracle.distance(a, b.moved(at));
+                if (depth == DepthMap.FAR) {
+                    assertThat(distance).isGreaterThan(BAND - 1);
+                } else {
+                    assertThat(-depth).isCloseTo(distance, within(0.01));
+                }
+            }
+        }
+    }
+}
