@@ -31,6 +31,7 @@ import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.MarkerOrder;
 import lengthwise.plan.Purchase;
+import lengthwise.report.ReportTable;
 import lengthwise.report.RunFiles;
 import lengthwise.report.WholeFile;
 import lengthwise.solver.Search;
@@ -227,6 +228,8 @@ final class MarkerCommand implements Callable<Integer> {
             if (!isJobFile()) {
                 keepOrWrite(out.resolve("job.yaml"), FilledJob.text(job, orders), err);
             }
+            spec.commandLine().getOut().print(ReportTable.of(run));
+            spec.commandLine().getOut().flush();
             err.println("Written to " + out + ": see report.html.");
             return interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE;
         }

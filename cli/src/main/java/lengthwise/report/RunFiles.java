@@ -2,6 +2,9 @@ package lengthwise.report;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import lengthwise.FabricRun;
 import lengthwise.Run;
 import lengthwise.model.LengthWords;
@@ -12,20 +15,40 @@ import lengthwise.svg.MarkerSvg;
 public final class RunFiles {
     private RunFiles() {}
 
-    /** Writes the markers of a run. */
-    public static void write(Run run, Path folder) throws IOException {
-        for (FabricRun fabric : run.fabrics()) {
-            MarkerNotes notes = new MarkerNotes(
-                    run.job(),
-                    "Lengthwise " + run.version(),
-                    LengthWords.toBuy(fabric.purchase().buy()),
-                    fabric.assumptions().stream()
-                            .map(FabricRun.Assumption::text)
-                            .toList(),
-                    fabric.surplus());
-            WholeFile.write(
-                    folder.resolve(fabric.marker().order().fabric().name() + ".svg"),
-                    MarkerSvg.of(fabric.marker(), notes));
+    /**
+     * Writes a marker and a placement sheet for each fabric, and the report for people and for machines. Every text is
+     * complete before the first file is replaced.
+     *
+     * @return the files, in the order in which a reader wants them
+     */
+    public static List<Path> write(Run run, Path folder) throws IOException {
+        Map<String, String> texts = texts(run);
+        for (Map.Entry<String, String> entry : texts.entrySet()) {
+            WholeFile.write(folder.resolve(entry.getKey()), entry.getValue());
         }
+        return texts.keySet().stream().map(folder::resolve).toList();
+    }
+
+    /** Returns the text of each file by its name. */
+    static Map<String, String> texts(Run run) {
+        List<String> names = OutputNames.of(run);
+        Map<String, String> texts = new LinkedHashMap<>();
+        texts.put("report.html", ReportHtml.of(run, names));
+        for (int i = 0; i < names.size(); i++) {
+            FabricRun fabric = run.fabrics().get(i);
+            texts.put(names.get(i) + ".svg", MarkerSvg.of(fabric.marker(), notes(run, fabric)));
+            texts.put(names.get(i) + "-placement.html", PlacementSheet.of(run, fabric));
+        }
+        texts.put("report.json", ReportJson.of(run, names));
+        return texts;
+    }
+
+    private static MarkerNotes notes(Run run, FabricRun fabric) {
+        return new MarkerNotes(
+                run.job(),
+                "Lengthwise " + run.version(),
+                LengthWords.toBuy(fabric.purchase().buy()),
+                fabric.assumptions().stream().map(FabricRun.Assumption::text).toList(),
+                fabric.surplus());
     }
 }

@@ -18,7 +18,9 @@ public final class WholeFile {
             throw new IOException("There is no folder to write " + file + " to.");
         }
         Files.createDirectories(folder);
-        Path temporary = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+        // Not the system's temporary file, which nobody else may read.
+        Path temporary = folder.resolve(
+                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             Files.writeString(temporary, text, StandardCharsets.UTF_8);
             try {

@@ -35,7 +35,7 @@ public final class MarkerPicture {
     private final double width;
     private final Point corner;
 
-    private MarkerPicture(Markup page, Marker marker) {
+    private MarkerPicture(Markup page, Marker marker, double tallest) {
         this.page = page;
         this.marker = marker;
         fabric = marker.order().fabric();
@@ -45,12 +45,16 @@ public final class MarkerPicture {
         width = fabric.laidWidth().millimetres();
         corner = new Point(end.micrometres(), fabric.edgesOnTable().near().micrometres());
         // A picture of a short piece of wide cloth is made narrower on the page.
-        reduction = Math.max(length / PAPER_WIDTH, width / 110);
+        reduction = Math.max(length / PAPER_WIDTH, width / tallest);
     }
 
-    /** Writes an {@code svg} element into a page. */
-    public static void draw(Markup page, Marker marker) {
-        new MarkerPicture(page, marker).draw();
+    /**
+     * Writes an {@code svg} element into a page.
+     *
+     * @param tallest how much of the height of the page the cloth may take, in millimetres
+     */
+    public static void draw(Markup page, Marker marker, double tallest) {
+        new MarkerPicture(page, marker, tallest).draw();
     }
 
     private void draw() {

@@ -86,7 +86,12 @@ record PieceLabel(List<String> lines, double x, double y, double size, boolean t
 
     private static final Pattern NAME_PARTS = Pattern.compile("(?<=[-_/])|\\s+");
 
-    private record Wording(List<String> lines, double worth) {}
+    private record Wording(List<String> lines, double worth) {
+        /** A lone number is not turned: 6 and 9 would be told apart by luck. */
+        double worth(boolean turned) {
+            return turned ? worth * (lines.size() == 1 && lines.get(0).length() < 4 ? 0.4 : TURNED_WORTH) : worth;
+        }
+    }
 
     private static List<Wording> wordings(Item item, MarkerOrder order) {
         String name = item.piece().name();
@@ -139,7 +144,7 @@ record PieceLabel(List<String> lines, double x, double y, double size, boolean t
                     wording.lines.stream().mapToDouble(Lettering::width).max().orElse(1) + AIR_BESIDE;
             double height = Lettering.CAPITAL + (wording.lines.size() - 1) * Lettering.LEADING + AIR_ABOVE_AND_BELOW;
             for (boolean turned : new boolean[] {false, true}) {
-                double worth = wording.worth * (turned ? TURNED_WORTH : 1);
+                double worth = wording.worth(turned);
                 if (value(GREATEST_SIZE, worth) <= bestValue) {
                     continue;
                 }

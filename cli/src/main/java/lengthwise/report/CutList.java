@@ -1,0 +1,69 @@
+package lengthwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import lengthwise.model.Bundle;
+import lengthwise.model.Cut;
+import lengthwise.model.CutOut;
+import lengthwise.model.CutPiece;
+import lengthwise.model.Garment;
+import lengthwise.model.Marker;
+import lengthwise.model.Placement;
+
+/**
+ * What has to be cut for each garment, ticked against what lies on the marker.
+ *
+ * @param lines in the order of the garments and their pieces
+ */
+record CutList(List<Line> lines) {
+    /**
+     * One piece of one garment.
+     *
+     * @param wanted how many pieces of cloth the order asks for
+     * @param found those on the marker, with their numbers there
+     */
+    record Line(Garment garment, String piece, int wanted, List<Found> found) {
+        boolean isComplete() {
+            return found.size() == wanted;
+        }
+    }
+
+    /** A piece of cloth and the number of the contour that gives it. */
+    record Found(int number, CutOut cutOut) {}
+
+    static CutList of(Marker marker) {
+        List<Found> onMarker = new ArrayList<>();
+        List<Placement> placements = marker.inLayingOrder();
+        for (int i = 0; i < placements.size(); i++) {
+            for (CutOut cutOut : CutOut.of(placements.get(i).item(), marker.order())) {
+                onMarker.add(new Found(i + 1, cutOut));
+            }
+        }
+        List<Line> lines = new ArrayList<>();
+        for (Bundle bundle : marker.order().bundles()) {
+            for (String name : bundle.pieces().stream()
+                    .map(cut -> cut.piece().name())
+                    .distinct()
+                    .toList()) {
+                int wanted = bundle.pieces().stream()
+                        .filter(cut -> cut.piece().name().equals(name))
+                        .mapToInt(CutList::pieces)
+                        .sum();
+                List<Found> found = onMarker.stream()
+                        .filter(one -> one.cutOut.garment().equals(bundle.garment())
+                                && one.cutOut.piece().name().equals(name))
+                        .toList();
+                lines.add(new Line(bundle.garment(), name, wanted, found));
+            }
+        }
+        return new CutList(lines);
+    }
+
+    private static int pieces(CutPiece cut) {
+        return cut.cut().count() * (cut.cut().manner() == Cut.Manner.PAIR ? 2 : 1);
+    }
+
+    int wanted() {
+        return lines.stream().mapToInt(Line::wanted).sum();
+    }
+}

@@ -1,0 +1,86 @@
+package lengthwise.report;
+
+import lengthwise.svg.Markup;
+
+/** The frame of an HTML page of ours: one file, no script, nothing fetched, made to be printed on A4 or letter. */
+final class Page {
+    private static final String STYLE = """
+
+            @page { margin: 12mm; }
+            * { box-sizing: border-box; }
+            body { font: 10pt/1.45 Arial, Helvetica, 'Liberation Sans', sans-serif; color: #1c2a30;
+              max-width: 190mm; margin: 8mm auto; padding: 0 4mm; }
+            h1 { font-size: 19pt; font-weight: 600; margin: 0 0 1mm; }
+            h2 { font-size: 14pt; font-weight: 600; margin: 0 0 2mm; padding-top: 3mm; border-top: 0.6mm solid #1c2a30; }
+            h3 { font-size: 10.5pt; margin: 5mm 0 1.5mm; break-after: avoid; }
+            p { margin: 1mm 0; }
+            ul, ol { margin: 1mm 0; padding-left: 6mm; }
+            li { margin: 0.6mm 0; }
+            section { margin-top: 9mm; }
+            .quiet { color: #56646a; }
+            .picture { display: block; margin: 3mm 0; break-inside: avoid; }
+            .figures { display: flex; flex-wrap: wrap; gap: 2mm 9mm; margin: 3mm 0; }
+            .figures div { break-inside: avoid; }
+            .figures span { display: block; font-size: 8.5pt; color: #56646a; }
+            .figures b { font-size: 12pt; }
+            table { border-collapse: collapse; width: 100%; margin: 1.5mm 0; }
+            th { text-align: left; font-size: 8.5pt; font-weight: 600; color: #56646a; vertical-align: bottom; }
+            th, td { padding: 0.8mm 2mm 0.8mm 0; border-bottom: 0.2mm solid #c9cfd1; }
+            tr { break-inside: avoid; }
+            thead { display: table-header-group; }
+            .together { break-inside: avoid; }
+            td.number + td, th.number + th { padding-left: 3mm; }
+            .number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+            .sum td { font-weight: 600; border-bottom: none; }
+            .group { break-after: avoid; }
+            .group td { font-weight: 600; padding-top: 2.5mm; }
+            .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.3mm solid #1c2a30; margin-right: 1mm;
+              vertical-align: -0.6mm; }
+            .tint { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.2mm solid #1c2a30; margin-right: 2mm;
+              vertical-align: -0.6mm; }
+            .wrong { font-weight: 700; text-decoration: underline; }
+            .sheet { font-size: 8.5pt; }
+            .sheet th, .sheet td { padding: 0.6mm 1.4mm 0.6mm 0; }
+            .sheet td.number + td, .sheet th.number + th { padding-left: 1mm; }
+            @media print {
+              body { max-width: none; margin: 0; padding: 0; }
+              section.fabric + section { break-before: page; margin-top: 0; }
+            }
+            """;
+
+    private final Markup html = new Markup();
+
+    Page(String title) {
+        html.htmlDeclaration().open("html", "lang", "en").open("head");
+        html.empty("meta", "charset", "utf-8");
+        html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        html.element("title", title).element("style", STYLE).close().line();
+        html.open("body").line();
+    }
+
+    /** Returns where the content is written to. */
+    Markup content() {
+        return html;
+    }
+
+    /** Ends the page and returns its text. */
+    String text() {
+        return html.close().close().line().toString();
+    }
+
+    static void cells(Markup html, String kind, String... texts) {
+        html.open("tr");
+        for (String text : texts) {
+            html.element(kind, text);
+        }
+        html.close().line();
+    }
+
+    static void list(Markup html, String kind, Iterable<String> items) {
+        html.open(kind).line();
+        for (String item : items) {
+            html.element("li", item).line();
+        }
+        html.close().line();
+    }
+}

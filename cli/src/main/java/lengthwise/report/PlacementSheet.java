@@ -1,0 +1,166 @@
+package lengthwise.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lengthwise.FabricRun;
+import lengthwise.Run;
+import lengthwise.geometry.Point;
+import lengthwise.model.Fabric;
+import lengthwise.model.GrainLine;
+import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
+import lengthwise.model.Marker;
+import lengthwise.model.Piece;
+import lengthwise.model.Placement;
+import lengthwise.model.Segment;
+import lengthwise.model.Spread;
+import lengthwise.svg.MarkerPicture;
+import lengthwise.svg.Markup;
+
+/**
+ * The page for the maker who pins her own paper pieces: a picture with numbers, and for each piece in laying order how
+ * far both ends of its grain line are from the selvedge, or from the fold, and from the cut end of the fabric.
+ */
+final class PlacementSheet {
+    private final Run run;
+    private final Marker marker;
+    private final Fabric fabric;
+    private final boolean folded;
+    private final Point corner;
+    private final Page page;
+    private final Markup html;
+
+    private PlacementSheet(Run run, FabricRun fabricRun) {
+        this.run = run;
+        marker = fabricRun.marker();
+        fabric = marker.order().fabric();
+        folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
+        corner = new Point(
+                fabric.spread().endAllowance().micrometres(),
+                fabric.edgesOnTable().near().micrometres());
+        page = new Page("Placement sheet: " + fabric.name() + ", " + run.job());
+        html = page.content();
+    }
+
+    /** Returns the text of the page. */
+    static String of(Run run, FabricRun fabricRun) {
+        return new PlacementSheet(run, fabricRun).write();
+    }
+
+    private String write() {
+        html.element("h1", fabric.name())
+                .element("p", "Placement sheet · " + run.job(), "class", "quiet")
+                .line();
+        MarkerPicture.draw(html, marker, 75);
+        Length clothLength = marker.length().plus(fabric.spread().endAllowance().times(2));
+        String edge = folded ? "fold" : "selvedge";
+        html.element(
+                "p",
+                "Lay out %s of cloth, %s wide%s. %s"
+                        .formatted(
+                                LengthWords.both(clothLength),
+                                LengthWords.both(fabric.laidWidth()),
+                                fabric.widthKept() == 1 ? "" : " after washing",
+                                folded
+                                        ? "Fold it lengthwise, right sides together, the fold away from you as in the"
+                                                + " picture. Every piece is cut through both layers; nothing is cut on"
+                                                + " the fold."
+                                        : "One layer, right side up."));
+        html.element(
+                "p",
+                ("Measure to both ends of the grain line: \"from the %s\" across the cloth, from its very edge; \"from the"
+                                + " start\" along it, from the cut end. Where both distances from the %s are equal, the"
+                                + " piece lies on grain. \"Turned over\" means the drawn side down. A strip"
+                                + " is measured along its middle, from end to end. The first end is the one nearer the start of the"
+                                + " cloth; check a few with a tape before you cut.")
+                        .formatted(edge, edge));
+        html.line().open("table", "class", "sheet").line().open("thead").line();
+        html.open("tr");
+        for (String heading : List.of("no.", "piece", "size", "garment", "hand", "how it lies")) {
+            html.element("th", heading, "rowspan", "3");
+        }
+        html.element("th", "from the " + edge, "colspan", "4");
+        html.element("th", "from the start", "colspan", "4").close().line();
+        html.open("tr");
+        for (String end : List.of("first end", "other end", "first end", "other end")) {
+            html.element("th", end, "colspan", "2");
+        }
+        html.close().line();
+        html.open("tr");
+        for (int i = 0; i < 4; i++) {
+            html.element("th", "cm", "class", "number").element("th", "in", "class", "number");
+        }
+        html.close().line().close().line().open("tbody").line();
+        List<Placement> placements = marker.inLayingOrder();
+        for (int i = 0; i < placements.size(); i++) {
+            row(placements.get(i), i + 1);
+        }
+        html.close().line().close().line();
+        return page.text();
+    }
+
+    private void row(Placement placement, int number) {
+        Piece piece = placement.item().piece();
+        Segment line = GrainLine.middleOfStrip(placement).orElseGet(() -> GrainLine.of(placement));
+        List<Point> ends = Stream.of(line.from(), line.to())
+                .sorted(Comparator.comparingLong(Point::x).thenComparingLong(Point::y))
+                .toList();
+        html.open("tr");
+        html.element("td", Integer.toString(number), "class", "number");
+        html.element("td", piece.name());
+        html.element("td", piece.size().name());
+        html.element(
+                "td",
+                placement.item().garments().stream()
+                        .map(garment -> Integer.toString(garment.number()))
+                        .distinct()
+                        .collect(Collectors.joining(" + ")));
+        html.element("td", Hands.of(placement.item(), marker.order()));
+        html.element("td", howItLies(placement));
+        for (Point end : ends) {
+            distance(new Length(end.y() + corner.y()));
+        }
+        for (Point end : ends) {
+            distance(new Length(end.x() + corner.x()));
+        }
+        html.close().line();
+    }
+
+    private void distance(Length length) {
+        String inches = LengthWords.inches(length, 16);
+        html.element("td", LengthWords.centimetres(length), "class", "number");
+        html.element("td", inches.substring(0, inches.length() - 3), "class", "number");
+    }
+
+    /** Which face is up and where the up end, or else the head of the grain line, points in the picture. */
+    private static String howItLies(Placement placement) {
+        Piece piece = placement.item().piece();
+        String face = placement.pose().orientation().flipped() ? "turned over" : "as drawn";
+        if (piece.up().isPresent()) {
+            Point up = placement.pose().orientation().apply(piece.up().get().apply(new Point(1, 0)));
+            return face + ", up " + arrow(up);
+        }
+        Optional<Segment> drawn = piece.marks().grainLine();
+        if (drawn.isPresent()) {
+            Segment line = GrainLine.of(placement);
+            return face + ", arrow " + arrow(line.to().minus(line.from()));
+        }
+        return piece.strip() ? runs(placement) : face;
+    }
+
+    private static String runs(Placement placement) {
+        Segment middle = GrainLine.middleOfStrip(placement).orElseGet(() -> GrainLine.of(placement));
+        Point along = middle.to().minus(middle.from());
+        return Math.abs(along.x()) >= Math.abs(along.y()) ? "runs ↔" : "runs ↕";
+    }
+
+    private static String arrow(Point direction) {
+        if (Math.abs(direction.x()) >= Math.abs(direction.y())) {
+            return direction.x() >= 0 ? "→" : "←";
+        }
+        return direction.y() >= 0 ? "↓" : "↑";
+    }
+}

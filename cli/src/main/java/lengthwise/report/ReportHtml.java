@@ -1,0 +1,463 @@
+package lengthwise.report;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import lengthwise.FabricRun;
+import lengthwise.Run;
+import lengthwise.model.Axis;
+import lengthwise.model.Fabric;
+import lengthwise.model.Garment;
+import lengthwise.model.Hand;
+import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
+import lengthwise.model.Marker;
+import lengthwise.model.Shrinkage;
+import lengthwise.model.Spread;
+import lengthwise.plan.Purchase;
+import lengthwise.plan.Waste;
+import lengthwise.solver.SearchResult.StopReason;
+import lengthwise.svg.MarkerPicture;
+import lengthwise.svg.Markup;
+
+/** The report for people: one page that needs nothing but itself, to read on a screen or print. */
+final class ReportHtml {
+    private final Run run;
+    private final List<String> names;
+    private final Page page;
+    private final Markup html;
+
+    private ReportHtml(Run run, List<String> names) {
+        this.run = run;
+        this.names = names;
+        page = new Page(run.job());
+        html = page.content();
+    }
+
+    /**
+     * Returns the text of the page.
+     *
+     * @param names of the fabrics' files, without their endings
+     */
+    static String of(Run run, List<String> names) {
+        return new ReportHtml(run, names).write();
+    }
+
+    private String write() {
+        html.element("h1", run.job());
+        html.element("p", "What to buy, how it lies, what is cut.", "class", "quiet")
+                .line();
+        summary();
+        warnings();
+        for (int i = 0; i < names.size(); i++) {
+            fabric(run.fabrics().get(i), names.get(i));
+        }
+        care();
+        making();
+        return page.text();
+    }
+
+    private void summary() {
+        html.open("table").line().open("thead").line();
+        html.open("tr");
+        html.element("th", "Fabric").element("th", "For").element("th", "Buy").element("th", "Marker");
+        html.element("th", "Cuttable width")
+                .element("th", "Efficiency", "class", "number")
+                .element("th", "Cost", "class", "number");
+        html.close().line().close().line().open("tbody").line();
+        for (FabricRun fabricRun : run.fabrics()) {
+            Fabric fabric = fabricRun.marker().order().fabric();
+            html.open("tr");
+            html.element("td", fabric.name()).element("td", fabric.role());
+            html.open("td")
+                    .element("b", LengthWords.toBuy(fabricRun.purchase().buy()))
+                    .close();
+            html.element("td", LengthWords.both(fabricRun.marker().length()));
+            html.element("td", LengthWords.both(fabric.cuttableWidth()));
+            html.element("td", Figures.percent(fabricRun.marker().efficiency()), "class", "number");
+            html.element("td", cost(fabricRun.purchase().cost()), "class", "number");
+            html.close().line();
+        }
+        html.close().line();
+        List<OptionalDouble> costs =
+                run.fabrics().stream().map(fabric -> fabric.purchase().cost()).toList();
+        if (costs.size() > 1 && costs.stream().allMatch(OptionalDouble::isPresent)) {
+            double sum = costs.stream().mapToDouble(OptionalDouble::getAsDouble).sum();
+            html.open("tfoot").open("tr", "class", "sum");
+            html.element("td", "All fabrics", "colspan", "6").element("td", Figures.money(sum), "class", "number");
+            html.close().close().line();
+        }
+        html.close().line();
+    }
+
+    private static String cost(OptionalDouble cost) {
+        return cost.isPresent() ? Figures.money(cost.getAsDouble()) : "no price given";
+    }
+
+    private void warnings() {
+        if (!run.warnings().isEmpty()) {
+            html.element("h3", "Mind");
+            Page.list(html, "ul", run.warnings());
+        }
+    }
+
+    private void fabric(FabricRun fabricRun, String name) {
+        Marker marker = fabricRun.marker();
+        html.open("section", "class", "fabric").line();
+        html.element("h2", marker.order().fabric().name());
+        figures(fabricRun);
+        MarkerPicture.draw(html, marker, 110);
+        html.open("p", "class", "quiet").text("Numbers are in laying order, as on the ");
+        html.element("a", "placement sheet", "href", href(name + "-placement.html"));
+        html.text(". To cut from, print the ").element("a", "marker at true scale", "href", href(name + ".svg"));
+        html.text(" and measure its check squares first.").close().line();
+        purchase(fabricRun);
+        waste(fabricRun);
+        assumptions(fabricRun);
+        spreading(marker.order().fabric(), marker);
+        cutList(marker, fabricRun.surplus());
+        html.close().line();
+    }
+
+    /** A link beside this page; letters that a link may not hold are written by their bytes. */
+    private static String href(String fileName) {
+        StringBuilder link = new StringBuilder("./");
+        for (byte b : fileName.getBytes(StandardCharsets.UTF_8)) {
+            char c = (char) (b & 0xff);
+            if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || "-_.".indexOf(c) >= 0) {
+                link.append(c);
+            } else {
+                link.append('%')
+                        .append(Character.toUpperCase(Character.forDigit(c >> 4, 16)))
+                        .append(Character.toUpperCase(Character.forDigit(c & 15, 16)));
+            }
+        }
+        return link.toString();
+    }
+
+    private void figures(FabricRun fabricRun) {
+        Marker marker = fabricRun.marker();
+        Fabric fabric = marker.order().fabric();
+        Map<String, String> figures = new LinkedHashMap<>();
+        figures.put("buy", LengthWords.toBuy(fabricRun.purchase().buy()));
+        figures.put("marker length", LengthWords.both(marker.length()));
+        figures.put(
+                "cuttable width" + (fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? ", folded" : ""),
+                LengthWords.both(fabric.cuttableWidth()));
+        figures.put("marker efficiency", Figures.percent(marker.efficiency()));
+        figures.put("no marker can be shorter than", LengthWords.both(fabricRun.lowerBound()));
+        if (fabricRun.purchase().cost().isPresent()) {
+            figures.put("cost", Figures.money(fabricRun.purchase().cost().getAsDouble()));
+        }
+        html.open("div", "class", "figures").line();
+        figures.forEach((name, value) -> html.open("div")
+                .element("span", name)
+                .element("b", value)
+                .close()
+                .line());
+        html.close().line();
+    }
+
+    private void purchase(FabricRun fabricRun) {
+        Purchase purchase = fabricRun.purchase();
+        Fabric fabric = fabricRun.marker().order().fabric();
+        html.open("div", "class", "together").element("h3", "Length to buy");
+        html.open("table").line().open("tbody").line();
+        length("marker", purchase.marker());
+        length("ends, 2 × " + LengthWords.both(fabric.spread().endAllowance()), purchase.ends());
+        if (fabric.shrinkage().handled() == Shrinkage.Handling.PRE_WASH) {
+            length(
+                    "shrinkage in the wash, %s lengthwise: divided by 1 − %s"
+                            .formatted(
+                                    Figures.percent(fabric.shrinkage().lengthwise()),
+                                    Figures.fixed(fabric.shrinkage().lengthwise(), 3)),
+                    purchase.shrinkage());
+        }
+        length("rounded up to the shop's step of " + LengthWords.both(fabric.soldBy()), purchase.rounding());
+        html.open("tr", "class", "sum").element("td", "to buy");
+        html.element("td", LengthWords.metric(purchase.buy()), "class", "number");
+        html.element("td", LengthWords.yardsUp(purchase.buy()), "class", "number")
+                .close()
+                .line();
+        html.close().line().close().line();
+        fabric.price()
+                .ifPresent(price -> html.element(
+                                "p",
+                                "At %s per %s: %s."
+                                        .formatted(
+                                                Figures.money(price.amount()),
+                                                LengthWords.both(price.per()),
+                                                cost(purchase.cost())))
+                        .line());
+        html.close().line();
+    }
+
+    private void length(String what, Length length) {
+        html.open("tr").element("td", what);
+        html.element("td", LengthWords.metric(length), "class", "number");
+        html.element("td", LengthWords.inches(length, 8), "class", "number");
+        html.close().line();
+    }
+
+    private void waste(FabricRun fabricRun) {
+        Fabric fabric = fabricRun.marker().order().fabric();
+        Waste waste = Waste.of(fabricRun.marker(), fabricRun.purchase());
+        html.open("div", "class", "together").element("h3", "Where the cloth goes");
+        bar(waste);
+        html.open("table").line().open("thead").line();
+        html.open("tr").element("th", "");
+        html.element("th", "mm²", "class", "number").element("th", "m²", "class", "number");
+        html.element("th", "share", "class", "number").close().line();
+        html.close().line().open("tbody").line();
+        area("in the pieces", "#9db8ab", waste.pieces(), waste.bought());
+        area("between the pieces", "#e3b98a", waste.betweenPieces(), waste.bought());
+        area("along the edges, not cuttable", "#8c979b", waste.edges(), waste.bought());
+        area("at both ends", "#5a666b", waste.ends(), waste.bought());
+        area("left over from the shop's step, still whole cloth", "#ffffff", waste.leftOver(), waste.bought());
+        html.open("tr", "class", "sum").element("td", washed(fabric) ? "bought, as it measures washed" : "bought");
+        html.element("td", Figures.squareMillimetres(waste.bought()), "class", "number");
+        html.element("td", Figures.squareMetres(waste.bought()), "class", "number");
+        html.element("td", Figures.percent(1), "class", "number").close().line();
+        html.close().line().close().line();
+        html.element(
+                        "p",
+                        "Marker efficiency %s: net area of the pieces by marker length × cuttable width. Of the cloth on"
+                                        .formatted(Figures.percent(
+                                                fabricRun.marker().efficiency()))
+                                + " the table, ends and edges counted, %s becomes pieces."
+                                        .formatted(Figures.percent(waste.utilisation())),
+                        "class",
+                        "quiet")
+                .close()
+                .line();
+    }
+
+    private static boolean washed(Fabric fabric) {
+        return fabric.shrinkage().handled() == Shrinkage.Handling.PRE_WASH;
+    }
+
+    private void bar(Waste waste) {
+        html.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "picture",
+                "viewBox",
+                "0 0 180 8",
+                "style",
+                "width: 180mm; max-width: 100%",
+                "role",
+                "img",
+                "aria-label",
+                "Shares of the cloth, as in the table");
+        double x = 0.2;
+        double[] areas = {waste.pieces(), waste.betweenPieces(), waste.edges(), waste.ends(), waste.leftOver()};
+        List<String> fills = List.of("#9db8ab", "#e3b98a", "#8c979b", "#5a666b", "#ffffff");
+        for (int i = 0; i < areas.length; i++) {
+            double wide = Math.max(0, areas[i] / waste.bought() * 179.6);
+            html.empty(
+                    "rect",
+                    "x",
+                    Figures.fixed(x, 2),
+                    "y",
+                    "0.2",
+                    "width",
+                    Figures.fixed(wide, 2),
+                    "height",
+                    "7.6",
+                    "fill",
+                    fills.get(i),
+                    "stroke",
+                    "#1c2a30",
+                    "stroke-width",
+                    "0.2");
+            x += wide;
+        }
+        html.close().line();
+    }
+
+    private void area(String what, String fill, double area, double bought) {
+        html.open("tr").open("td");
+        html.element("span", "", "class", "tint", "style", "background: " + fill)
+                .text(what)
+                .close();
+        html.element("td", Figures.squareMillimetres(area), "class", "number");
+        html.element("td", Figures.squareMetres(area), "class", "number");
+        html.element("td", Figures.percent(area / bought), "class", "number");
+        html.close().line();
+    }
+
+    private void assumptions(FabricRun fabricRun) {
+        if (fabricRun.assumptions().isEmpty()) {
+            return;
+        }
+        html.element("h3", "Assumed, because it was not said");
+        html.open("table").line().open("thead").line();
+        Page.cells(html, "th", "assumed", "what the other choice would cost");
+        html.close().line().open("tbody").line();
+        for (FabricRun.Assumption assumption : fabricRun.assumptions()) {
+            Page.cells(
+                    html,
+                    "td",
+                    assumption.text(),
+                    assumption.otherChoice().isEmpty() ? "not worked out" : assumption.otherChoice());
+        }
+        html.close().line().close().line();
+    }
+
+    private void spreading(Fabric fabric, Marker marker) {
+        boolean folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
+        Length laid = marker.length().plus(fabric.spread().endAllowance().times(2));
+        List<String> steps = new ArrayList<>();
+        if (washed(fabric)) {
+            steps.add(
+                    "Wash and dry the cloth as the garment will be, then press it flat. Measure it: it should have lost"
+                            + " about %s lengthwise and %s crosswise."
+                                    .formatted(
+                                            Figures.percent(fabric.shrinkage().lengthwise()),
+                                            Figures.percent(fabric.shrinkage().crosswise())));
+        }
+        steps.add("Square the cut end. Let stretch cloth lie without tension before it is cut.");
+        steps.add(
+                folded
+                        ? "Fold it lengthwise, right sides together, selvedge on selvedge, %s of it. The lower layer lies"
+                                        .formatted(LengthWords.both(laid))
+                                + " right side up. A fold that is off by 2 mm makes a piece on it 4 mm too wide or too"
+                                + " narrow."
+                        : "Lay %s of it flat in one layer, right side up, without stretching it."
+                                .formatted(LengthWords.both(laid)));
+        steps.add("Measure the width: %s is counted on, from edge to edge. On narrower cloth this marker does not fit."
+                .formatted(LengthWords.both(fabric.laidWidth())));
+        switch (fabric.direction()) {
+            case EITHER_WAY -> {}
+            case ONE_WAY -> steps.add("The up end of print or pile points to the end of the marker, all along.");
+            case ONE_WAY_PER_GARMENT ->
+                steps.add("Print or pile: all pieces of one garment lie the same way; the next garment may be turned.");
+        }
+        fabric.mostStretch()
+                .ifPresent(axis -> steps.add("It stretches most %s; pull it to make sure before you cut."
+                        .formatted(axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise")));
+        steps.add(
+                "Hold the marker or the paper pieces down with weights, or pin inside the pieces, clear of the line.");
+        steps.add("Cut along the middle of the line. Notches are short nicks inside the seam allowance.");
+        html.element("h3", "Spread and cut");
+        Page.list(html, "ol", steps);
+    }
+
+    private void cutList(Marker marker, List<String> surplus) {
+        CutList list = CutList.of(marker);
+        html.element("h3", "Cut list: %s pieces".formatted(list.wanted()));
+        html.open("table").line().open("thead").line();
+        html.open("tr").element("th", "piece").element("th", "pieces", "class", "number");
+        html.element("th", "numbers on the marker")
+                .element("th", "laid")
+                .element("th", "cut")
+                .close()
+                .line();
+        html.close().line().open("tbody").line();
+        Garment last = null;
+        for (CutList.Line line : list.lines()) {
+            if (!line.garment().equals(last)) {
+                last = line.garment();
+                String size = last.size().name();
+                html.open("tr", "class", "group");
+                html.element(
+                                "td",
+                                "garment " + last.number() + (size.isEmpty() ? "" : ", size " + size),
+                                "colspan",
+                                "5")
+                        .close()
+                        .line();
+            }
+            html.open("tr").element("td", line.piece());
+            html.element("td", Integer.toString(line.wanted()), "class", "number");
+            html.element("td", numbers(line));
+            if (line.isComplete()) {
+                html.element("td", "✓");
+            } else {
+                html.element("td", line.found().size() + " of " + line.wanted(), "class", "wrong");
+            }
+            html.open("td");
+            for (int i = 0; i < line.wanted(); i++) {
+                html.element("span", "", "class", "box");
+            }
+            html.close().close().line();
+        }
+        html.close().line().close().line();
+        if (!surplus.isEmpty()) {
+            html.element("h3", "Cut and not ordered");
+            Page.list(html, "ul", surplus);
+        }
+    }
+
+    private static String numbers(CutList.Line line) {
+        return line.found().stream()
+                .map(found -> found.number()
+                        + (found.cutOut().hand() == Hand.NONE
+                                ? ""
+                                : " (" + found.cutOut().hand().letter() + ")"))
+                .collect(Collectors.joining(", "));
+    }
+
+    private void care() {
+        html.open("section").line().element("h2", "Take care");
+        Page.list(
+                html,
+                "ul",
+                List.of(
+                        "These figures are for planning. Print a page and measure it, and cut a sample first: cloth cut"
+                                + " wrong is gone.",
+                        "Blades: close or lock a rotary cutter after every cut, keep fingers behind the ruler's edge, cut"
+                                + " away from yourself, wear shoes.",
+                        "Electric knives: guard down to just above the cloth, the other hand out of the blade's way, cable"
+                                + " off the table, never left running.",
+                        "Needles and pins: count them, and keep them out of the path of any blade.",
+                        "Lasers: never on PVC or vinyl, which gives off hydrogen chloride. Elastane, nylon and polyester"
+                                + " melt, may burn and give off harmful fumes: extraction on, fire watch, never left alone.",
+                        "The machine's manual, local codes and trained people go before anything said here."));
+        html.close().line();
+    }
+
+    private void making() {
+        html.open("section").line().element("h2", "How this was made");
+        html.element(
+                        "p",
+                        "Lengthwise %s, seed %s, workers %s. %s"
+                                .formatted(
+                                        run.version(),
+                                        Long.toString(run.seed()),
+                                        Integer.toString(run.workers()),
+                                        run.reproducible()
+                                                ? "The same job with the same seed, workers and iterations gives the same"
+                                                        + " markers."
+                                                : "A clock or an interrupt ended the search, so the same seed may give"
+                                                        + " another marker next time."))
+                .line();
+        html.open("ul").line();
+        for (FabricRun fabricRun : run.fabrics()) {
+            html.element(
+                            "li",
+                            "%s: %s, after %s sweeps."
+                                    .formatted(
+                                            fabricRun.marker().order().fabric().name(),
+                                            why(fabricRun.reason()),
+                                            Long.toString(fabricRun.progress().iteration())))
+                    .line();
+        }
+        html.close().line().close().line();
+    }
+
+    private static String why(StopReason reason) {
+        return switch (reason) {
+            case BUDGET -> "the search used up its time or its iterations";
+            case PROVEN_SHORTEST -> "the marker is as short as any can be";
+            case NO_GAIN -> "nothing better came for so long that more was not expected";
+            case CANCELLED -> "the search was interrupted; this is the best marker it had";
+        };
+    }
+}

@@ -1,0 +1,170 @@
+package lengthwise.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import lengthwise.FabricRun;
+import lengthwise.Run;
+import lengthwise.model.CutOut;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Marker;
+import lengthwise.model.Placement;
+import lengthwise.model.Spread;
+import lengthwise.plan.Purchase;
+import lengthwise.plan.Waste;
+
+/**
+ * The report for machines, as {@code docs/report-json.md} describes it. Lengths are exact to the micrometre; nothing in
+ * it depends on the clock.
+ */
+final class ReportJson {
+    /** The version of the layout; it changes when a reader of the old one would go wrong. */
+    static final int VERSION = 1;
+
+    private final StringWriter text = new StringWriter();
+    private final JsonGenerator json;
+
+    private ReportJson() throws IOException {
+        json = new JsonFactory().createGenerator(text);
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        json.setPrettyPrinter(
+                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+    }
+
+    /**
+     * Returns the text of the file.
+     *
+     * @param names of the fabrics' files, without their endings
+     */
+    static String of(Run run, List<String> names) {
+        try {
+            ReportJson report = new ReportJson();
+            report.write(run, names);
+            report.json.close();
+            return report.text + "\n";
+        } catch (IOException e) {
+            // A string writer does not fail.
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void write(Run run, List<String> names) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("version", VERSION);
+        json.writeStringField("lengthwise", run.version());
+        json.writeStringField("job", run.job());
+        json.writeNumberField("seed", run.seed());
+        json.writeNumberField("workers", run.workers());
+        json.writeBooleanField("reproducible", run.reproducible());
+        json.writeArrayFieldStart("fabrics");
+        for (int i = 0; i < names.size(); i++) {
+            fabric(run.fabrics().get(i), names.get(i));
+        }
+        json.writeEndArray();
+        strings("warnings", run.warnings());
+        json.writeEndObject();
+    }
+
+    private void fabric(FabricRun run, String name) throws IOException {
+        Marker marker = run.marker();
+        Fabric fabric = marker.order().fabric();
+        Purchase purchase = run.purchase();
+        Waste waste = Waste.of(marker, purchase);
+        json.writeStartObject();
+        json.writeStringField("name", fabric.name());
+        json.writeStringField("role", fabric.role());
+        json.writeStringField("marker", name + ".svg");
+        json.writeStringField("placement_sheet", name + "-placement.html");
+        json.writeStringField(
+                "spread", fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? "fold-lengthwise" : "single-layer");
+        json.writeNumberField("layers", fabric.spread().form().layers());
+        json.writeStringField("direction", word(fabric.direction().name()));
+        length("length_mm", marker.length());
+        length("cuttable_width_mm", fabric.cuttableWidth());
+        length("fabric_width_mm", fabric.width());
+        length("laid_width_mm", fabric.laidWidth());
+        number("efficiency", marker.efficiency(), 6);
+        number("utilisation", waste.utilisation(), 6);
+        length("lower_bound_mm", run.lowerBound());
+        length("buy_mm", purchase.buy());
+        json.writeObjectFieldStart("purchase");
+        length("marker_mm", purchase.marker());
+        length("ends_mm", purchase.ends());
+        length("shrinkage_mm", purchase.shrinkage());
+        length("rounding_mm", purchase.rounding());
+        length("buy_mm", purchase.buy());
+        length("sold_by_mm", fabric.soldBy());
+        json.writeEndObject();
+        if (purchase.cost().isPresent()) {
+            number("cost", purchase.cost().getAsDouble(), 2);
+        } else {
+            json.writeNullField("cost");
+        }
+        json.writeObjectFieldStart("waste");
+        number("pieces_mm2", waste.pieces(), 1);
+        number("between_pieces_mm2", waste.betweenPieces(), 1);
+        number("edges_mm2", waste.edges(), 1);
+        number("ends_mm2", waste.ends(), 1);
+        number("left_over_mm2", waste.leftOver(), 1);
+        json.writeEndObject();
+        pieces(marker);
+        json.writeArrayFieldStart("assumptions");
+        for (FabricRun.Assumption assumption : run.assumptions()) {
+            json.writeStartObject();
+            json.writeStringField("text", assumption.text());
+            json.writeStringField("other_choice", assumption.otherChoice());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        strings("surplus", run.surplus());
+        json.writeStringField("stop_reason", word(run.reason().name()));
+        json.writeNumberField("iterations", run.progress().iteration());
+        json.writeEndObject();
+    }
+
+    private void pieces(Marker marker) throws IOException {
+        json.writeArrayFieldStart("pieces");
+        List<Placement> placements = marker.inLayingOrder();
+        for (int i = 0; i < placements.size(); i++) {
+            for (CutOut cutOut : CutOut.of(placements.get(i).item(), marker.order())) {
+                json.writeStartObject();
+                json.writeStringField("piece", cutOut.piece().name());
+                json.writeStringField("size", cutOut.piece().size().name());
+                json.writeNumberField("garment", cutOut.garment().number());
+                json.writeStringField("hand", cutOut.hand().letter());
+                json.writeNumberField("number", i + 1);
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
+    }
+
+    private void length(String name, Length length) throws IOException {
+        json.writeNumberField(name, BigDecimal.valueOf(length.micrometres(), 3));
+    }
+
+    private void number(String name, double value, int digits) throws IOException {
+        json.writeNumberField(name, BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP));
+    }
+
+    private void strings(String name, List<String> values) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (String value : values) {
+            json.writeString(value);
+        }
+        json.writeEndArray();
+    }
+
+    private static String word(String constant) {
+        return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,69 @@
+package lengthwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import lengthwise.FabricRun;
+import lengthwise.Run;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
+
+/** The short table of a run, for the terminal. */
+public final class ReportTable {
+    private static final List<String> HEADINGS =
+            List.of("fabric", "marker", "", "width", "efficiency", "at least", "buy", "", "cost");
+
+    private ReportTable() {}
+
+    /** Returns a heading line and a line for each fabric, each ended by a line feed. */
+    public static String of(Run run) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(HEADINGS);
+        for (FabricRun fabricRun : run.fabrics()) {
+            Fabric fabric = fabricRun.marker().order().fabric();
+            Length length = fabricRun.marker().length();
+            Length buy = fabricRun.purchase().buy();
+            rows.add(List.of(
+                    fabric.name(),
+                    metres(length),
+                    yards(length),
+                    LengthWords.centimetres(fabric.cuttableWidth()) + " cm",
+                    Figures.percent(fabricRun.marker().efficiency()),
+                    metres(fabricRun.lowerBound()),
+                    metres(buy),
+                    LengthWords.yardsUp(buy),
+                    fabricRun.purchase().cost().isPresent()
+                            ? Figures.money(fabricRun.purchase().cost().getAsDouble())
+                            : "-"));
+        }
+        StringBuilder table = new StringBuilder();
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int column = 0; column < row.size(); column++) {
+                int width = widest(rows, column);
+                String cell = row.get(column);
+                String blanks = " ".repeat(width - cell.codePointCount(0, cell.length()));
+                line.append(column == 0 ? cell + blanks : "  " + blanks + cell);
+            }
+            table.append(line.toString().stripTrailing()).append('\n');
+        }
+        return table.toString();
+    }
+
+    private static int widest(List<List<String>> rows, int column) {
+        return rows.stream()
+                .mapToInt(
+                        row -> row.get(column).codePointCount(0, row.get(column).length()))
+                .max()
+                .orElse(0);
+    }
+
+    /** Rounded up: a table is read for buying. */
+    private static String metres(Length length) {
+        return Figures.fixed(Math.ceil(length.micrometres() / 1000.0) / 1000, 3) + " m";
+    }
+
+    private static String yards(Length length) {
+        return Figures.fixed(Math.ceil(length.micrometres() / 9144.0) / 100, 2) + " yd";
+    }
+}
