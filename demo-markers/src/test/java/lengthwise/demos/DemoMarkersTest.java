@@ -1,0 +1,189 @@
+package lengthwise.demos;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lengthwise.cli.Main;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Each demo makes its markers by the command a maker would type, and they hold what she ordered. The numbers of contours
+ * are worked by hand; the floors under the efficiency lie a few points below what the first layout reached, so that only
+ * a broken search falls through.
+ */
+class DemoMarkersTest {
+    private static final Pattern PIECE = Pattern.compile(
+            "<g [^>]*data-piece=\"([^\"]*)\" data-size=\"([^\"]*)\"[^>]*data-hand=\"([^\"]*)\"[^>]*>\\s*<path [^>]*\\bd=\"([^\"]*)\"");
+    private static final Pattern VERTEX = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (-?\\d+(?:\\.\\d+)?)");
+
+    @TempDir
+    private Path out;
+
+    @Test
+    void swimSet() throws IOException {
+        make("wrap-swim-set", out);
+
+        // garments XS 1, S 2, M 3, L 2, XL 2
+        Sheet print = Sheet.read(out, "lagoon-print");
+        assertThat(print.contours())
+                .containsOnly(
+                        Map.entry("cup L", 10),
+                        Map.entry("cup R", 10),
+                        Map.entry("front-band", 10),
+                        Map.entry("back-wing L", 10),
+                        Map.entry("back-wing R", 10),
+                        Map.entry("brief-front", 10),
+                        Map.entry("brief-back", 10),
+                        Map.entry("gusset", 10),
+                        Map.entry("neck-tie", 20),
+                        Map.entry("rib-tie", 10));
+        assertThat(print.sizes())
+                .containsOnly(
+                        Map.entry("XS", 11),
+                        Map.entry("S", 22),
+                        Map.entry("M", 33),
+                        Map.entry("L", 22),
+                        Map.entry("XL", 22));
+        assertThat(print.efficiency()).isBetween(0.58, 1.0);
+        Sheet lining = Sheet.read(out, "oat-lining");
+        assertThat(lining.sizes())
+                .containsOnly(
+                        Map.entry("XS", 8),
+                        Map.entry("S", 16),
+                        Map.entry("M", 24),
+                        Map.entry("L", 16),
+                        Map.entry("XL", 16));
+        assertThat(lining.efficiency()).isBetween(0.60, 1.0);
+        assertThat(check("wrap-swim-set", "lagoon-print", "oat-lining")).isZero();
+    }
+
+    /** On the fold a front is half a piece, and one cut gives both backs, both pockets, both ties. */
+    @Test
+    void smockTheSameEveryTimeAlsoOnTheFold(@TempDir Path again) throws IOException {
+        make("smock", out);
+        make("smock", again);
+
+        Sheet twill = Sheet.read(out, "moss-twill");
+        assertThat(twill.contours())
+                .containsOnly(
+                        Map.entry("front", 10), Map.entry("back", 10), Map.entry("pocket", 10), Map.entry("tie", 10));
+        assertThat(twill.sizes()).containsOnly(Map.entry("98", 12), Map.entry("104", 16), Map.entry("110", 12));
+        assertThat(twill.efficiency()).isBetween(0.55, 1.0);
+        Sheet calico = Sheet.read(out, "calico");
+        assertThat(calico.contours())
+                .containsOnly(
+                        Map.entry("front-facing", 10), Map.entry("back-facing L", 10), Map.entry("back-facing R", 10));
+        assertThat(calico.efficiency()).isBetween(0.50, 1.0);
+        assertThat(check("smock", "moss-twill", "calico")).isZero();
+        assertSameFiles(out, again);
+    }
+
+    @Test
+    void bucketHatsTheSameEveryTime(@TempDir Path again) throws IOException {
+        make("bucket-hats", out);
+        make("bucket-hats", again);
+
+        Sheet sailcloth = Sheet.read(out, "sailcloth");
+        assertThat(sailcloth.contours())
+                .containsOnly(Map.entry("crown", 12), Map.entry("side", 24), Map.entry("brim", 48));
+        assertThat(sailcloth.efficiency()).isBetween(0.53, 1.0);
+        Sheet lawn = Sheet.read(out, "lawn");
+        assertThat(lawn.contours())
+                .containsOnly(Map.entry("crown", 12), Map.entry("side", 24), Map.entry("sweat-band", 12));
+        assertThat(lawn.efficiency()).isBetween(0.60, 1.0);
+        assertThat(check("bucket-hats", "sailcloth", "lawn")).isZero();
+        assertSameFiles(out, again);
+    }
+
+    private static void make(String demo, Path out) {
+        assertThat(Main.run(
+                        "marker",
+                        job(demo),
+                        "--out",
+                        out.toString(),
+                        "--iterations",
+                        "20",
+                        "--seed",
+                        "7",
+                        "--workers",
+                        "2"))
+                .isZero();
+    }
+
+    private static void assertSameFiles(Path one, Path other) throws IOException {
+        try (Stream<Path> files = Files.list(one)) {
+            assertThat(files).isNotEmpty().allSatisfy(file -> assertThat(other.resolve(file.getFileName()))
+                    .hasSameBinaryContentAs(file));
+        }
+    }
+
+    private int check(String demo, String... fabrics) {
+        for (String fabric : fabrics) {
+            int code = Main.run("check", out.resolve(fabric + ".svg").toString(), "--job", job(demo));
+            if (code != 0) {
+                return code;
+            }
+        }
+        return 0;
+    }
+
+    private static String job(String demo) {
+        return Path.of(demo, "job.yaml").toString();
+    }
+
+    /**
+     * A marker as its file shows it.
+     *
+     * @param contours how often each piece lies on it, by name and hand
+     * @param sizes how many contours of each size
+     * @param efficiency net area of the cut lines / (marker length × cuttable width)
+     */
+    private record Sheet(Map<String, Integer> contours, Map<String, Integer> sizes, double efficiency) {
+        static Sheet read(Path folder, String fabric) throws IOException {
+            String svg = Files.readString(folder.resolve(fabric + ".svg"));
+            Map<String, Integer> contours = new TreeMap<>();
+            Map<String, Integer> sizes = new TreeMap<>();
+            double net = 0;
+            Matcher piece = PIECE.matcher(svg);
+            while (piece.find()) {
+                contours.merge((piece.group(1) + " " + piece.group(3)).strip(), 1, Integer::sum);
+                sizes.merge(piece.group(2), 1, Integer::sum);
+                net += area(piece.group(4));
+            }
+            return new Sheet(contours, sizes, net / (number(svg, "data-length") * number(svg, "data-cuttable-width")));
+        }
+
+        private static double number(String svg, String attribute) {
+            Matcher number = Pattern.compile(attribute + "=\"([0-9.]+)\"").matcher(svg);
+            assertThat(number.find()).as(attribute).isTrue();
+            return Double.parseDouble(number.group(1));
+        }
+
+        /** The area of a closed path of straight lines, in square millimetres. */
+        private static double area(String path) {
+            double twice = 0;
+            double[] first = {};
+            double[] last = {};
+            Matcher vertex = VERTEX.matcher(path);
+            while (vertex.find()) {
+                double[] here = {Double.parseDouble(vertex.group(1)), Double.parseDouble(vertex.group(2))};
+                if (first.length == 0) {
+                    first = here;
+                } else {
+                    twice += last[0] * here[1] - here[0] * last[1];
+                }
+                last = here;
+            }
+            twice += last[0] * first[1] - first[0] * last[1];
+            return Math.abs(twice) / 2;
+        }
+    }
+}
