@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {MarkerCommand.class, CheckCommand.class})
+        subcommands = {MarkerCommand.class, CheckCommand.class, InspectCommand.class})
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -44,6 +45,8 @@ public final class Main implements Runnable {
 
     /** Runs a command, results to stdout and the rest to stderr, and returns its exit code. */
     public static int run(String... args) {
+        // figures are written the same everywhere, whatever the machine's language
+        Locale.setDefault(Locale.ROOT);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         if (args.length == 1 && args[0].equals("--version")) {

@@ -19,7 +19,6 @@ final class Worker {
     private static final int PATIENCE = 2;
 
     private final Run run;
-    private final PreparedTask task;
     private final int number;
     private final Exchange exchange;
     private final SplittableRandom random;
@@ -44,7 +43,6 @@ final class Worker {
             Exchange exchange,
             Layout first) {
         this.run = run;
-        this.task = task;
         this.number = number;
         this.exchange = exchange;
         this.random = random;
