@@ -78,7 +78,7 @@ final class Worker {
         shorten(step);
         int failures = 0;
         while (!stopped && !newBest) {
-            if (separate(100)) {
+            if (separate(200)) {
                 return Math.min(0.01, step * 1.3);
             }
             failures++;
