@@ -116,7 +116,7 @@ class StripSearchTest {
             demands.add(
                     Tasks.free(Ring.of(500_000, low, 700_000, low, 700_000, high, 450_000, high), Tasks.EITHER_WAY, 0));
         }
-        Layout layout = solved(Tasks.of(600_000, demands), Search.of(StopRule.iterations(3_000), 3, 1));
+        Layout layout = solved(Tasks.of(600_000, demands), Search.of(StopRule.iterations(8_000), 1, 1));
         assertThat(layout.length()).isBetween(700_000L, 714_000L);
     }
 
