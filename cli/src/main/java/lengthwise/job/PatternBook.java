@@ -62,6 +62,9 @@ final class PatternBook {
                             + " {id: …, measures: 10 cm}, or say drawing-unit: for what one of its units measures.")
                     .formatted(drawing.file()));
         }
+        if (!read.uncuttable().isEmpty()) {
+            throw new JobException("%s: %s Mend the drawing.".formatted(drawing.file(), read.uncuttable().get(0)));
+        }
         if (read.pieces().isEmpty()) {
             throw new JobException("%s holds no closed outline to cut. %s"
                     .formatted(drawing.file(), String.join(" ", read.leftOut())));

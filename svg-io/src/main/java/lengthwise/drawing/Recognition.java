@@ -29,6 +29,7 @@ public final class Recognition {
     private final Drawing drawing;
     private final ScaleStatement scale;
     private final Findings findings;
+    private final List<String> uncuttable = new ArrayList<>();
     private final Effort effort;
     private final Sizes sizes;
     private final List<Contour> contours = new ArrayList<>();
@@ -81,6 +82,7 @@ public final class Recognition {
                 drawing.file(),
                 pieces.stream().map(PieceSketch::piece).toList(),
                 drawing.scaleStated(),
+                uncuttable,
                 findings.warnings(),
                 findings.leftOut());
     }
@@ -210,12 +212,13 @@ public final class Recognition {
             }
             if (crossing.isPresent()) {
                 crossed.add(root);
-                findings.warn(
-                        "The outline %s crosses or touches itself at %.1f, %.1f mm and cannot be cut; it is left out."
-                                .formatted(
-                                        root.shape().spoken(),
-                                        crossing.get().x() / 1000.0,
-                                        crossing.get().y() / 1000.0));
+                String sentence = "The outline %s crosses or touches itself at %.1f, %.1f mm and cannot be cut."
+                        .formatted(
+                                root.shape().spoken(),
+                                crossing.get().x() / 1000.0,
+                                crossing.get().y() / 1000.0);
+                uncuttable.add(sentence);
+                findings.warn(sentence);
                 findings.leaveOut("outline that crosses itself", root.shape().spoken());
                 continue;
             }
