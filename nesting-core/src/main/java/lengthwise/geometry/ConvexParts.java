@@ -63,6 +63,11 @@ public final class ConvexParts {
         return ring;
     }
 
+    /** Says whether the parts fill the ring: the outline that was cut had no holes. */
+    boolean isFilled() {
+        return parts.stream().mapToLong(Ring::doubleArea).sum() == ring.doubleArea();
+    }
+
     /** Returns the parts, each positive and strictly convex. */
     public List<Ring> parts() {
         return parts;

@@ -1,13 +1,14 @@
 package lengthwise.geometry;
 
 import java.util.Arrays;
+import java.util.Comparator;
 
 /**
  * The boundary of the no-fit polygon of two shapes, as loose segments: the displacements of the moving shape at which it
  * touches the fixed one without overlapping it.
  *
  * <p>The no-fit polygon is the union of the sums {@code A ⊕ (−B)} of all pairs of convex parts. Its boundary is what is
- * left of the edges of all sums when the stretches strictly inside another sum are taken away, so no planar graph is
+ * left of the segments of the reduced {@link Convolution} (or, where a shape has holes, of the edges of all sums) when the stretches strictly inside another sum are taken away, so no planar graph is
  * needed: each edge is clipped at the convex sums whose boxes it meets (M. Cyrus, J. Beck, <i>Generalized two- and
  * three-dimensional clipping</i>, 1978), and most edges vanish at the first few. Slots of no width stay, as two segments
  * back to back; isolated points are lost. The inside of the union is on the left of each segment.
@@ -17,6 +18,7 @@ import java.util.Arrays;
  */
 public final class NoFitPolygon {
     private static final double LEAST_LENGTH = 1e-2;
+    private static final int NO_SUM = -1;
 
     private double[] coordinates = new double[256];
     private int size;
@@ -32,9 +34,24 @@ public final class NoFitPolygon {
                 sums[n++] = Arrays.stream(ConvexSum.of(a, b)).asDoubleStream().toArray();
             }
         }
+        // most edges lie inside the union, and a large sum is the likeliest to cover one whole
+        Arrays.sort(sums, Comparator.comparingDouble(sum -> -doubleArea(sum)));
         NoFitPolygon boundary = new NoFitPolygon();
-        new Clipping(sums).keepOutside(boundary);
+        Clipping clipping = new Clipping(sums);
+        if (fixed.isFilled() && moving.isFilled()) {
+            clipping.keepOutside(boundary, Convolution.segments(fixed.ring(), moving.ring()));
+        } else {
+            clipping.keepOutside(boundary);
+        }
         return boundary;
+    }
+
+    private static double doubleArea(double[] sum) {
+        double area = 0;
+        for (int k = 2; k + 3 < sum.length; k += 2) {
+            area += (sum[k] - sum[0]) * (sum[k + 3] - sum[1]) - (sum[k + 2] - sum[0]) * (sum[k + 1] - sum[1]);
+        }
+        return area;
     }
 
     /** Returns the number of segments. */
@@ -97,6 +114,15 @@ public final class NoFitPolygon {
                     maxX[s] = Math.max(maxX[s], sums[s][k]);
                     minY[s] = Math.min(minY[s], sums[s][k + 1]);
                     maxY[s] = Math.max(maxY[s], sums[s][k + 1]);
+                }
+            }
+        }
+
+        /** Clips given segments, four coordinates each; a sum that has one on its own boundary does not cover it. */
+        void keepOutside(NoFitPolygon boundary, double[] segments) {
+            for (int k = 0; k < segments.length; k += 4) {
+                if (clip(NO_SUM, segments[k], segments[k + 1], segments[k + 2], segments[k + 3]) < 0) {
+                    keepGaps(boundary, segments[k], segments[k + 1], segments[k + 2], segments[k + 3]);
                 }
             }
         }
