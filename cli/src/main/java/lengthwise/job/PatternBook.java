@@ -63,7 +63,8 @@ final class PatternBook {
                     .formatted(drawing.file()));
         }
         if (!read.uncuttable().isEmpty()) {
-            throw new JobException("%s: %s Mend the drawing.".formatted(drawing.file(), read.uncuttable().get(0)));
+            throw new JobException("%s: %s Mend the drawing."
+                    .formatted(drawing.file(), read.uncuttable().get(0)));
         }
         if (read.pieces().isEmpty()) {
             throw new JobException("%s holds no closed outline to cut. %s"

@@ -120,8 +120,10 @@ class DemoMarkersTest {
 
     private static void assertSameFiles(Path one, Path other) throws IOException {
         try (Stream<Path> files = Files.list(one)) {
-            assertThat(files).isNotEmpty().allSatisfy(file -> assertThat(other.resolve(file.getFileName()))
-                    .hasSameBinaryContentAs(file));
+            assertThat(files)
+                    .isNotEmpty()
+                    .allSatisfy(file ->
+                            assertThat(other.resolve(file.getFileName())).hasSameBinaryContentAs(file));
         }
     }
 

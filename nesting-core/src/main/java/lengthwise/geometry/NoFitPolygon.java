@@ -8,8 +8,8 @@ import java.util.Comparator;
  * touches the fixed one without overlapping it.
  *
  * <p>The no-fit polygon is the union of the sums {@code A ⊕ (−B)} of all pairs of convex parts. Its boundary is what is
- * left of the segments of the reduced {@link Convolution} (or, where a shape has holes, of the edges of all sums) when the stretches strictly inside another sum are taken away, so no planar graph is
- * needed: each edge is clipped at the convex sums whose boxes it meets (M. Cyrus, J. Beck, <i>Generalized two- and
+ * left of the segments of the reduced {@link Convolution} (or, where a shape has holes, of the edges of all sums) when
+ * the stretches strictly inside another sum are taken away, so no planar graph is needed: each edge is clipped at the convex sums whose boxes it meets (M. Cyrus, J. Beck, <i>Generalized two- and
  * three-dimensional clipping</i>, 1978), and most edges vanish at the first few. Slots of no width stay, as two segments
  * back to back; isolated points are lost. The inside of the union is on the left of each segment.
  *
