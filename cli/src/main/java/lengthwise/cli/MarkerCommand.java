@@ -120,6 +120,7 @@ final class MarkerCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         refuseWrongUse();
+        WarmUp.start();
         try {
             if (isJobFile()) {
                 JobFile file = JobReader.read(inputs.get(0));

@@ -116,10 +116,14 @@ final class FirstLayout {
         long from = everywhere ? firstFreeX.getOrDefault(shape, cell[0]) : cell[0];
         long last = Math.min(cell[1], endBefore - 1 - shape.box().maxX());
         int steps = (int) ((cell[3] - cell[2]) / square);
+        // whole squares apart, all positions but the highest look the same on the raster
+        Look look = look(shape, from, cell[2]);
+        Look highest = look(shape, from, cell[3]);
         for (long tryX = from; tryX <= last; tryX += square) {
             for (int step = 0; step <= steps + 1; step++) {
                 long tryY = Math.min(cell[3], cell[2] + step * square);
-                if ((step <= steps || tryY > cell[2] + steps * square) && isFree(shape, tryX, tryY)) {
+                if ((step <= steps || tryY > cell[2] + steps * square)
+                        && isFree(step <= steps ? look : highest, tryX, tryY)) {
                     if (everywhere) {
                         firstFreeX.put(shape, tryX);
                     }
@@ -158,13 +162,20 @@ final class FirstLayout {
         }
     }
 
-    private boolean isFree(Shape shape, long tryX, long tryY) {
+    /** What a shape covers of the raster at a position, but for whole squares: with its gap, and without. */
+    private record Look(Mask withGap, Mask bare) {}
+
+    private Look look(Shape shape, long atX, long atY) {
+        long restX = Math.floorMod(atX, square);
+        long restY = Math.floorMod(atY, square);
+        return new Look(mask(shape, restX, restY, task.largestGap()), mask(shape, restX, restY, 0));
+    }
+
+    private boolean isFree(Look look, long tryX, long tryY) {
         int column = (int) Math.floorDiv(tryX, square);
         int row = (int) Math.floorDiv(tryY, square);
-        long restX = Math.floorMod(tryX, square);
-        long restY = Math.floorMod(tryY, square);
-        return pieces.isFree(mask(shape, restX, restY, task.largestGap()), column, row)
-                && (task.obstacles().isEmpty() || obstacles.isFree(mask(shape, restX, restY, 0), column, row));
+        return pieces.isFree(look.withGap(), column, row)
+                && (task.obstacles().isEmpty() || obstacles.isFree(look.bare(), column, row));
     }
 
     private boolean isFreeAnywhereIn(Shape shape, long column, long row) {
