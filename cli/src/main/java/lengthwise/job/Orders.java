@@ -232,15 +232,27 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                             .formatted(name, role));
                 }
                 if (role.equals(fabric.role())) {
-                    lettered.add(new CutRequest(role, cut.count(), cut.manner()));
+                    lettered.add(asDrawn(page, new CutRequest(role, cut.count(), cut.manner())));
                 }
             }
             if (!cuts.isEmpty()) {
                 return lettered;
             }
             String role = role(name, Optional.empty());
-            assumed.note("%s is cut once for each garment.".formatted(name));
-            return role.equals(fabric.role()) ? List.of(new CutRequest(role, 1, Optional.empty())) : List.of();
+            assumed.note(
+                    page.leftAndRight()
+                            ? "%s is drawn left and right, so a pair is cut for each garment.".formatted(name)
+                            : "%s is cut once for each garment.".formatted(name));
+            return role.equals(fabric.role())
+                    ? List.of(asDrawn(page, new CutRequest(role, 1, Optional.empty())))
+                    : List.of();
+        }
+
+        /** "Cut 1" on a left and on a right piece drawn side by side is one pair. */
+        private static CutRequest asDrawn(PatternBook.Page page, CutRequest request) {
+            return page.leftAndRight() && request.count() == 1 && request.manner().isEmpty()
+                    ? new CutRequest(request.role(), 1, Optional.of(Cut.Manner.PAIR))
+                    : request;
         }
 
         private String role(String piece, Optional<String> lettered) throws JobException {

@@ -23,8 +23,12 @@ final class PatternBook {
         this.pages = pages;
     }
 
-    /** A drawn piece, the drawing it comes from, and the size it is drawn in, if any. */
-    record Page(JobDrawing drawing, DrawnPiece piece, Optional<String> size) {}
+    /**
+     * A drawn piece, the drawing it comes from, and the size it is drawn in, if any.
+     *
+     * @param leftAndRight whether its mirror image is drawn beside it under the same name
+     */
+    record Page(JobDrawing drawing, DrawnPiece piece, Optional<String> size, boolean leftAndRight) {}
 
     /**
      * Reads a job's drawings.
@@ -73,8 +77,16 @@ final class PatternBook {
         read.warnings().forEach(warning -> warnings.add(drawing.file() + ": " + warning));
         return read.pieces().stream()
                 .filter(piece -> !piece.mirrored())
-                .map(piece -> new Page(drawing, piece, size(job, drawing, piece)))
+                .map(piece -> new Page(
+                        drawing, piece, size(job, drawing, piece), hasMirrorImage(piece, read.pieces())))
                 .toList();
+    }
+
+    private static boolean hasMirrorImage(DrawnPiece piece, List<DrawnPiece> all) {
+        return all.stream()
+                .anyMatch(other -> other.mirrored()
+                        && other.name().equals(piece.name())
+                        && other.size().equals(piece.size()));
     }
 
     private static PatternDrawing read(JobDrawing drawing, Path file) throws JobException {

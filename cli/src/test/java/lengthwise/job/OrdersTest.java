@@ -223,6 +223,15 @@ class OrdersTest {
         assertThat(onlyPiece("").cut()).isEqualTo(new Cut(1, Cut.Manner.PAIR));
     }
 
+    /** A left drawn beside its right is one pair, not one piece. */
+    @Test
+    void leftAndRightDrawnSideBySideAreAPair() throws Exception {
+        String left = FLAP.replace("TRANSFORM", "");
+        drawing = left
+                + left.replace("<g id=\"flap\"", "<g id=\"flap_1_\" transform=\"translate(550 0) scale(-1 1)\"");
+        assertThat(onlyPiece("").cut()).isEqualTo(new Cut(1, Cut.Manner.PAIR));
+    }
+
     @Test
     void aSizeThatIsNotDrawnIsRefused() {
         drawing = "<g id=\"S\">" + FLAP.replace("TRANSFORM", "") + "</g><g id=\"L\">"
