@@ -250,7 +250,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
 
         /** "Cut 1" on a left and on a right piece drawn side by side is one pair. */
         private static CutRequest asDrawn(PatternBook.Page page, CutRequest request) {
-            return page.leftAndRight() && request.count() == 1 && request.manner().isEmpty()
+            return page.leftAndRight()
+                            && request.count() == 1
+                            && request.manner().isEmpty()
                     ? new CutRequest(request.role(), 1, Optional.of(Cut.Manner.PAIR))
                     : request;
         }

@@ -77,8 +77,7 @@ final class PatternBook {
         read.warnings().forEach(warning -> warnings.add(drawing.file() + ": " + warning));
         return read.pieces().stream()
                 .filter(piece -> !piece.mirrored())
-                .map(piece -> new Page(
-                        drawing, piece, size(job, drawing, piece), hasMirrorImage(piece, read.pieces())))
+                .map(piece -> new Page(drawing, piece, size(job, drawing, piece), hasMirrorImage(piece, read.pieces())))
                 .toList();
     }
 

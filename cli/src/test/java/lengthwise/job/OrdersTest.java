@@ -227,8 +227,7 @@ class OrdersTest {
     @Test
     void leftAndRightDrawnSideBySideAreAPair() throws Exception {
         String left = FLAP.replace("TRANSFORM", "");
-        drawing = left
-                + left.replace("<g id=\"flap\"", "<g id=\"flap_1_\" transform=\"translate(550 0) scale(-1 1)\"");
+        drawing = left + left.replace("<g id=\"flap\"", "<g id=\"flap_1_\" transform=\"translate(550 0) scale(-1 1)\"");
         assertThat(onlyPiece("").cut()).isEqualTo(new Cut(1, Cut.Manner.PAIR));
     }
 
