@@ -32,9 +32,11 @@ record LabelSpot(double x, double y, double unit) {
      * @param blockWidth of the text, in units of any size
      * @param blockHeight likewise
      * @param clearOf lines that the text should not cross
+     * @param keepOut where the text should not be
      */
-    static LabelSpot in(Outline outline, List<Segment> clearOf, double blockWidth, double blockHeight) {
-        return new Finder(outline, clearOf, blockWidth, blockHeight).find();
+    static LabelSpot in(
+            Outline outline, List<Segment> clearOf, List<Box> keepOut, double blockWidth, double blockHeight) {
+        return new Finder(outline, clearOf, keepOut, blockWidth, blockHeight).find();
     }
 
     /** Coordinates in here are scaled: micrometres along x per half block width, along y per half block height. */
@@ -44,8 +46,9 @@ record LabelSpot(double x, double y, double unit) {
         private final Box box;
         private final double[][] boundary;
         private final double[][] all;
+        private final double[][] keepOut;
 
-        Finder(Outline outline, List<Segment> clearOf, double blockWidth, double blockHeight) {
+        Finder(Outline outline, List<Segment> clearOf, List<Box> keepOut, double blockWidth, double blockHeight) {
             scaleX = 2 / blockWidth;
             scaleY = 2 / blockHeight;
             box = outline.box();
@@ -55,6 +58,9 @@ record LabelSpot(double x, double y, double unit) {
             boundary = lines.toArray(double[][]::new);
             clearOf.forEach(line -> lines.add(scaled(line.from(), line.to())));
             all = lines.toArray(double[][]::new);
+            this.keepOut = keepOut.stream()
+                    .map(kept -> scaled(new Point(kept.minX(), kept.minY()), new Point(kept.maxX(), kept.maxY())))
+                    .toArray(double[][]::new);
         }
 
         private void addRing(List<double[]> lines, Ring ring) {
@@ -115,7 +121,16 @@ record LabelSpot(double x, double y, double unit) {
             for (double[] line : all) {
                 distance = Math.min(distance, distance(line, x, y));
             }
-            return new Cell(x, y, half, isInside(x, y) ? distance : -distance);
+            double room = isInside(x, y) ? distance : -distance;
+            for (double[] kept : keepOut) {
+                room = Math.min(room, outside(kept, x, y));
+            }
+            return new Cell(x, y, half, room);
+        }
+
+        /** How far a point is from a box; negative inside it. */
+        private static double outside(double[] kept, double x, double y) {
+            return Math.max(Math.max(kept[0] - x, x - kept[2]), Math.max(kept[1] - y, y - kept[3]));
         }
 
         private boolean isInside(double x, double y) {

@@ -166,9 +166,9 @@ public final class MarkerPicture {
                     of(0.2 * reduction));
         }
         String words = Integer.toString(number);
-        LabelSpot spot = LabelSpot.in(outline, clearOf, Lettering.width(words) + 0.4, 1.2);
+        LabelSpot spot = LabelSpot.in(outline, clearOf, List.of(), Lettering.width(words) + 0.4, 1.2);
         if (spot.unit() / 1000 < 2 * reduction) {
-            spot = LabelSpot.in(outline, List.of(), Lettering.width(words) + 0.3, 1.1);
+            spot = LabelSpot.in(outline, List.of(), List.of(), Lettering.width(words) + 0.3, 1.1);
         }
         double size = Math.max(1.4 * reduction, Math.min(3.6 * reduction, spot.unit() / 1000));
         page.element(

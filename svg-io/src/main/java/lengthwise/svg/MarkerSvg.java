@@ -8,10 +8,8 @@ import java.util.stream.Stream;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
-import lengthwise.geometry.QuarterTurn;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
-import lengthwise.model.GrainLine;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
@@ -79,7 +77,7 @@ public final class MarkerSvg {
 
     private String write() {
         List<PieceLabel> labels = IntStream.range(0, placements.size())
-                .mapToObj(i -> PieceLabel.of(placements.get(i), marker.order(), i + 1, GrainLine.of(placements.get(i))))
+                .mapToObj(i -> PieceLabel.of(placements.get(i), marker.order(), i + 1))
                 .toList();
         double bottom = Math.max(clothWidth.millimetres() + BOTTOM, LEAST_HEIGHT - TOP);
         TitleColumn title = new TitleColumn(marker, notes, tints, keyLines(labels), -TOP, bottom);
@@ -313,7 +311,7 @@ public final class MarkerSvg {
                 "#000000",
                 "stroke-width",
                 "0.25");
-        grain(placement);
+        path(label.arrow().path(corner), "data-mark", "grain", "fill", INK, "stroke", INK, "stroke-width", "0.3");
         marks(placement
                 .item()
                 .piece()
@@ -321,51 +319,6 @@ public final class MarkerSvg {
                 .mapped(point -> placement.pose().apply(point).plus(corner)));
         lettering(label);
         svg.close().line();
-    }
-
-    /** One head at the up end; two where the piece may lie either way. */
-    private void grain(Placement placement) {
-        Segment line = GrainLine.of(placement);
-        Point along = line.to().minus(line.from());
-        long up = placement
-                .item()
-                .piece()
-                .up()
-                .map(turn -> up(turn, placement))
-                .orElse(Point.ORIGIN)
-                .dot(along);
-        double x1 = (line.from().x() + corner.x()) / 1000.0;
-        double y1 = (line.from().y() + corner.y()) / 1000.0;
-        double x2 = (line.to().x() + corner.x()) / 1000.0;
-        double y2 = (line.to().y() + corner.y()) / 1000.0;
-        double length = Math.max(0.001, Math.hypot(x2 - x1, y2 - y1));
-        double head = Math.min(7, length / 3);
-        double ux = (x2 - x1) / length * head;
-        double uy = (y2 - y1) / length * head;
-        StringBuilder data = new StringBuilder("M%s %s L%s %s"
-                .formatted(Millimetres.of(x1), Millimetres.of(y1), Millimetres.of(x2), Millimetres.of(y2)));
-        if (up >= 0) {
-            data.append(arrowHead(x2, y2, -ux, -uy));
-        }
-        if (up <= 0) {
-            data.append(arrowHead(x1, y1, ux, uy));
-        }
-        path(data.toString(), "data-mark", "grain", "fill", INK, "stroke", INK, "stroke-width", "0.3");
-    }
-
-    private static Point up(QuarterTurn turn, Placement placement) {
-        return placement.pose().orientation().apply(turn.apply(new Point(1, 0)));
-    }
-
-    private static String arrowHead(double x, double y, double backX, double backY) {
-        return " M%s %s L%s %s L%s %s Z"
-                .formatted(
-                        Millimetres.of(x),
-                        Millimetres.of(y),
-                        Millimetres.of(x + backX - 0.27 * backY),
-                        Millimetres.of(y + backY + 0.27 * backX),
-                        Millimetres.of(x + backX + 0.27 * backY),
-                        Millimetres.of(y + backY - 0.27 * backX));
     }
 
     private void marks(PieceMarks marks) {

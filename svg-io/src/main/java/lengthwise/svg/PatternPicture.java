@@ -163,7 +163,7 @@ public final class PatternPicture {
                 clearOf.add(new Segment(line.get(i - 1).plus(by), line.get(i).plus(by)));
             }
         }
-        LabelSpot spot = LabelSpot.in(outline, clearOf, longest, lines.size() * 1.3);
+        LabelSpot spot = LabelSpot.in(outline, clearOf, List.of(), longest, lines.size() * 1.3);
         double letter = Math.max(1.8, Math.min(9, spot.unit() / 1000));
         double y = spot.y() / 1000 - letter * 1.3 * (lines.size() - 1) / 2 + letter * 0.35;
         for (int i = 0; i < lines.size(); i++) {

@@ -3,8 +3,10 @@ package lengthwise.svg;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.model.CutOut;
@@ -16,15 +18,18 @@ import lengthwise.model.Placement;
 import lengthwise.model.Segment;
 
 /**
- * What is written on a laid piece, and where: its name, size, garments and hand, as large as fits inside the cut line,
- * clear of the grain line and the inner marks if that leaves it legible. Reads upright, or from below when turned.
+ * What is written on a laid piece, and where: its name, size, garments and hand, as large as fits inside the cut line
+ * and clear of the grain arrow, and clear of the inner marks if that leaves it legible. Where an arrow leaves too little
+ * room it is drawn along one half of the grain line only. Reads upright, or from below when turned.
  *
  * @param x centre of the block, in marker coordinates, micrometres
  * @param y likewise
  * @param size of the letters, in millimetres
+ * @param arrow the grain arrow beside it
  * @param keyed whether the piece is too small for its name and only bears its number
  */
-record PieceLabel(List<String> lines, double x, double y, double size, boolean turned, boolean keyed) {
+record PieceLabel(
+        List<String> lines, double x, double y, double size, boolean turned, GrainArrow arrow, boolean keyed) {
     /** Smaller letters are not legible at arm's length (mm). */
     static final double LEAST_SIZE = 3;
 
@@ -42,21 +47,44 @@ record PieceLabel(List<String> lines, double x, double y, double size, boolean t
 
     private static final double AIR_ABOVE_AND_BELOW = 1.1;
 
-    static PieceLabel of(Placement placement, MarkerOrder order, int number, Segment grainLine) {
+    /** How much larger letters must get to be worth half of the arrow. */
+    private static final double HALF_ARROW_WORTH = 1.25;
+
+    static PieceLabel of(Placement placement, MarkerOrder order, int number) {
         Outline outline = placement.outline();
-        List<Segment> marks = marks(placement, grainLine);
+        GrainArrow arrow = GrainArrow.of(placement);
+        List<Segment> marks = marks(placement);
         List<Wording> wordings = wordings(placement.item(), order);
-        PieceLabel clear = best(outline, marks, wordings);
+        PieceLabel clear = best(outline, marks, arrow, wordings);
         if (clear.size >= GOOD_SIZE) {
             return clear;
         }
-        PieceLabel across = best(outline, List.of(), wordings);
+        clear = withHalfTheArrow(clear, half -> best(outline, marks, half, wordings));
+        if (clear.size >= GOOD_SIZE) {
+            return clear;
+        }
+        PieceLabel across = best(outline, List.of(), arrow, wordings);
+        if (across.size < GOOD_SIZE) {
+            across = withHalfTheArrow(across, half -> best(outline, List.of(), half, wordings));
+        }
         PieceLabel label = clear.size >= LEAST_SIZE && clear.size > 0.6 * across.size ? clear : across;
         if (label.size >= LEAST_SIZE) {
             return label;
         }
-        PieceLabel key = best(outline, List.of(), List.of(new Wording(List.of(Integer.toString(number)), 1)));
-        return new PieceLabel(key.lines, key.x, key.y, key.size, key.turned, true);
+        List<Wording> numberAlone = List.of(new Wording(List.of(Integer.toString(number)), 1));
+        PieceLabel key = best(outline, List.of(), arrow, numberAlone);
+        if (key.size < LEAST_SIZE) {
+            key = withHalfTheArrow(key, half -> best(outline, List.of(), half, numberAlone));
+        }
+        return new PieceLabel(key.lines, key.x, key.y, key.size, key.turned, key.arrow, true);
+    }
+
+    private static PieceLabel withHalfTheArrow(PieceLabel whole, Function<GrainArrow, PieceLabel> labelling) {
+        return whole.arrow.halves().stream()
+                .map(labelling)
+                .filter(label -> label.size > HALF_ARROW_WORTH * whole.size)
+                .reduce((a, b) -> b.size > HALF_ARROW_WORTH * a.size ? b : a)
+                .orElse(whole);
     }
 
     /** Returns the height above the centre of the block at which a line's letters stand, in millimetres, y down. */
@@ -136,8 +164,9 @@ record PieceLabel(List<String> lines, double x, double y, double size, boolean t
         return List.of(NAME_PARTS.split(name.strip(), -1));
     }
 
-    private static PieceLabel best(Outline outline, List<Segment> clearOf, List<Wording> wordings) {
-        PieceLabel best = new PieceLabel(List.of(), 0, 0, Double.NEGATIVE_INFINITY, false, false);
+    private static PieceLabel best(Outline outline, List<Segment> clearOf, GrainArrow arrow, List<Wording> wordings) {
+        PieceLabel best = new PieceLabel(List.of(), 0, 0, Double.NEGATIVE_INFINITY, false, arrow, false);
+        List<Box> keepOut = List.of(arrow.room());
         double bestValue = Double.NEGATIVE_INFINITY;
         for (Wording wording : wordings) {
             double width =
@@ -149,12 +178,12 @@ record PieceLabel(List<String> lines, double x, double y, double size, boolean t
                     continue;
                 }
                 LabelSpot spot = turned
-                        ? LabelSpot.in(outline, clearOf, height, width)
-                        : LabelSpot.in(outline, clearOf, width, height);
+                        ? LabelSpot.in(outline, clearOf, keepOut, height, width)
+                        : LabelSpot.in(outline, clearOf, keepOut, width, height);
                 double size = Math.min(GREATEST_SIZE, spot.unit() / 1000);
                 if (value(size, worth) > bestValue) {
                     bestValue = value(size, worth);
-                    best = new PieceLabel(wording.lines, spot.x(), spot.y(), size, turned, false);
+                    best = new PieceLabel(wording.lines, spot.x(), spot.y(), size, turned, arrow, false);
                 }
             }
         }
@@ -165,10 +194,9 @@ record PieceLabel(List<String> lines, double x, double y, double size, boolean t
         return worth * (Math.min(size, ENOUGH) + size / 10);
     }
 
-    private static List<Segment> marks(Placement placement, Segment grainLine) {
+    private static List<Segment> marks(Placement placement) {
         PieceMarks marks = placement.item().piece().marks().mapped(placement.pose()::apply);
         List<Segment> lines = new ArrayList<>(marks.notches());
-        lines.add(grainLine);
         marks.innerLines().forEach(line -> {
             for (int i = 0; i + 1 < line.size(); i++) {
                 lines.add(new Segment(line.get(i), line.get(i + 1)));
