@@ -202,13 +202,14 @@ final class MarkerCommand implements Callable<Integer> {
             Budget budget = new Budget(orders, seconds, iterations, InstantSource.system());
             for (Orders.FabricOrder fabric : orders.fabrics()) {
                 ProgressLine line = new ProgressLine(
-                        err, onTerminal(), fabric.order().fabric().name());
+                        err, onTerminal(), fabric.order().fabric().name(), InstantSource.system());
+                line.start();
                 Search search = budget.next(seed, workers).cancelledBy(interrupt::isRequested);
                 MarkerAnswer answer = MarkerMaking.make(
                         fabric.order(),
                         search.watchedBy(event -> line.event(event, search)),
-                        (marker, progress) -> line.better(marker));
-                line.done();
+                        (marker, progress) -> line.better(marker.length(), marker.efficiency()));
+                line.done(answer instanceof MarkerAnswer.Made && !interrupt.isRequested());
                 if (answer instanceof MarkerAnswer.Impossible impossible) {
                     err.println("lengthwise: " + impossible.reason());
                     return ExitCode.NO_MARKER;

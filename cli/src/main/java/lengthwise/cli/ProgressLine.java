@@ -1,30 +1,46 @@
 package lengthwise.cli;
 
 import java.io.PrintWriter;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Locale;
-import java.util.OptionalDouble;
-import lengthwise.model.Marker;
+import lengthwise.model.Length;
 import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchEvent;
 
 /**
- * Shows how a search is coming along: on a terminal a line that is written over, elsewhere nothing but the end.
+ * Shows on a terminal how a search is coming along: a line that is written over, never more often than an eye can
+ * follow, and that never goes back. Elsewhere it shows nothing.
  */
 final class ProgressLine {
     private static final int BAR = 24;
 
+    /** Longer names would break the line on a narrow terminal, and only its last part would be written over. */
+    private static final int LONGEST_NAME = 20;
+
+    private static final Duration BETWEEN_REWRITES = Duration.ofMillis(200);
+
     private final PrintWriter err;
     private final boolean terminal;
     private final String fabric;
-    private double shownFraction = -1;
-    private OptionalDouble efficiency = OptionalDouble.empty();
-    private long length;
+    private final InstantSource clock;
+    private double fraction;
+    private String found = "laying the first pieces";
+    private String shown = "";
+    private Instant shownAt = Instant.MIN;
 
-    ProgressLine(PrintWriter err, boolean terminal, String fabric) {
+    ProgressLine(PrintWriter err, boolean terminal, String fabric, InstantSource clock) {
         this.err = err;
         this.terminal = terminal;
-        this.fabric = fabric;
+        this.fabric = fabric.length() <= LONGEST_NAME ? fabric : fabric.substring(0, LONGEST_NAME - 3) + "...";
+        this.clock = clock;
+    }
+
+    /** Shows the line before the search begins. */
+    synchronized void start() {
+        show();
     }
 
     /** Follows the events of a search. */
@@ -32,43 +48,55 @@ final class ProgressLine {
         Progress progress = event instanceof SearchEvent.Improved improved
                 ? improved.progress()
                 : ((SearchEvent.Working) event).progress();
-        double fraction = Math.min(1, search.stop().fraction(progress));
-        if (terminal && (event instanceof SearchEvent.Improved || fraction - shownFraction > 0.01)) {
-            shownFraction = fraction;
-            show(fraction);
+        fraction = Math.max(fraction, Math.min(1, search.stop().fraction(progress)));
+        if (event instanceof SearchEvent.Working) {
+            showIfDue();
         }
     }
 
     /** Takes note of a better marker. */
-    synchronized void better(Marker marker) {
-        length = marker.length().micrometres();
-        efficiency = OptionalDouble.of(marker.efficiency());
+    synchronized void better(Length length, double efficiency) {
+        found = String.format(Locale.ROOT, "%.3f m, %.1f %% used", length.millimetres() / 1000, efficiency * 100);
+        showIfDue();
+    }
+
+    /**
+     * Ends the line.
+     *
+     * @param finished whether the search ran to its end
+     */
+    synchronized void done(boolean finished) {
+        if (finished) {
+            fraction = 1;
+        }
+        show();
         if (terminal) {
-            show(Math.max(0, shownFraction));
+            err.println();
+            err.flush();
         }
     }
 
-    private void show(double fraction) {
-        int done = (int) Math.round(fraction * BAR);
-        err.print(String.format(
-                Locale.ROOT,
-                "\r%s [%s%s] %3.0f %%  %s   ",
-                fabric,
-                "=".repeat(done),
-                " ".repeat(BAR - done),
-                fraction * 100,
-                efficiency.isPresent()
-                        ? String.format(
-                                Locale.ROOT, "%.3f m, %.1f %% used", length / 1e6, efficiency.getAsDouble() * 100)
-                        : "laying the first pieces"));
-        err.flush();
+    private void showIfDue() {
+        if (!clock.instant().isBefore(shownAt.plus(BETWEEN_REWRITES))) {
+            show();
+        }
     }
 
-    /** Ends the line. */
-    synchronized void done() {
-        if (terminal) {
-            show(1);
-            err.println();
+    private void show() {
+        int filled = (int) Math.round(fraction * BAR);
+        String line = String.format(
+                Locale.ROOT,
+                "%s [%s%s] %3.0f %%  %s",
+                fabric,
+                "=".repeat(filled),
+                " ".repeat(BAR - filled),
+                fraction * 100,
+                found);
+        if (terminal && !line.equals(shown)) {
+            err.print("\r" + line + " ".repeat(Math.max(0, shown.length() - line.length())));
+            err.flush();
+            shown = line;
+            shownAt = clock.instant();
         }
     }
 }
