@@ -3,7 +3,7 @@ package lengthwise.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Figures for people, the same in every locale: a point before the decimals, a thin blank between thousands. */
+/** Figures for people, the same in every locale: a point before the decimals. */
 final class Figures {
     private Figures() {}
 
@@ -16,19 +16,14 @@ final class Figures {
         return fixed(amount, 2);
     }
 
-    /** Returns an area in whole mm². */
-    static String squareMillimetres(double area) {
-        String digits = fixed(area, 0);
-        StringBuilder grouped = new StringBuilder(digits);
-        for (int i = digits.length() - 3; i > (digits.startsWith("-") ? 1 : 0); i -= 3) {
-            grouped.insert(i, '\u202F');
-        }
-        return grouped.toString();
-    }
-
     /** Returns an area in m² to a square centimetre. */
     static String squareMetres(double squareMillimetres) {
         return fixed(squareMillimetres / 1e6, 4);
+    }
+
+    /** Returns an area in square yards; 1 yd = 0.9144 m exactly (International Yard and Pound Agreement, 1959). */
+    static String squareYards(double squareMillimetres) {
+        return fixed(squareMillimetres / (914.4 * 914.4), 4);
     }
 
     static String fixed(double value, int digits) {

@@ -42,6 +42,8 @@ final class Page {
             .sheet { font-size: 8.5pt; }
             .sheet th, .sheet td { padding: 0.6mm 1.4mm 0.6mm 0; }
             .sheet td.number + td, .sheet th.number + th { padding-left: 1mm; }
+            .sheet td.number.end, .sheet th.number.end { padding-left: 4mm; }
+            .sheet th.over { text-align: center; padding-left: 4mm; }
             @media print {
               body { max-width: none; margin: 0; padding: 0; }
               section.fabric + section { break-before: page; margin-top: 0; }

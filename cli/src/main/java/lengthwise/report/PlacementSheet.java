@@ -3,6 +3,7 @@ package lengthwise.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun;
@@ -66,8 +67,8 @@ final class PlacementSheet {
                                 fabric.widthKept() == 1 ? "" : " after washing",
                                 folded
                                         ? "Fold it lengthwise, right sides together, the fold away from you as in the"
-                                                + " picture. Every piece is cut through both layers; nothing is cut on"
-                                                + " the fold."
+                                                + " picture. Cut every piece through both layers, and never along the"
+                                                + " fold."
                                         : "One layer, right side up."));
         html.element(
                 "p",
@@ -79,47 +80,70 @@ final class PlacementSheet {
                         .formatted(edge, edge));
         html.line().open("table", "class", "sheet").line().open("thead").line();
         html.open("tr");
-        for (String heading : List.of("no.", "piece", "size", "garment", "hand", "how it lies")) {
-            html.element("th", heading, "rowspan", "3");
+        List<Placement> placements = marker.inLayingOrder();
+        List<Column> columns = columns(placements);
+        html.element("th", "no.", "rowspan", "3");
+        for (Column column : columns) {
+            html.element("th", column.heading, "rowspan", "3");
         }
-        html.element("th", "from the " + edge, "colspan", "4");
-        html.element("th", "from the start", "colspan", "4").close().line();
+        html.element("th", "from the " + edge, "class", "over", "colspan", "4");
+        html.element("th", "from the start", "class", "over", "colspan", "4")
+                .close()
+                .line();
         html.open("tr");
         for (String end : List.of("first end", "other end", "first end", "other end")) {
-            html.element("th", end, "colspan", "2");
+            html.element("th", end, "class", "over", "colspan", "2");
         }
         html.close().line();
         html.open("tr");
         for (int i = 0; i < 4; i++) {
-            html.element("th", "cm", "class", "number").element("th", "in", "class", "number");
+            html.element("th", "cm", "class", "number end").element("th", "in", "class", "number");
         }
         html.close().line().close().line().open("tbody").line();
-        List<Placement> placements = marker.inLayingOrder();
         for (int i = 0; i < placements.size(); i++) {
-            row(placements.get(i), i + 1);
+            row(i + 1, placements.get(i), columns);
         }
         html.close().line().close().line();
         return page.text();
     }
 
-    private void row(Placement placement, int number) {
-        Piece piece = placement.item().piece();
+    /** A column of words before the distances. */
+    private record Column(String heading, Function<Placement, String> words) {}
+
+    /** Sizes and hands have no column where there are none. */
+    private List<Column> columns(List<Placement> placements) {
+        Column size =
+                new Column("size", placement -> placement.item().piece().size().name());
+        Column hand = new Column("hand", placement -> Hands.of(placement.item(), marker.order()));
+        return Stream.of(
+                        new Column(
+                                "piece", placement -> placement.item().piece().name()),
+                        size,
+                        new Column("garment", PlacementSheet::garments),
+                        hand,
+                        new Column("how it lies", PlacementSheet::howItLies))
+                .filter(column -> !(column.equals(size) || column.equals(hand))
+                        || placements.stream()
+                                .anyMatch(placement ->
+                                        !column.words.apply(placement).isEmpty()))
+                .toList();
+    }
+
+    private static String garments(Placement placement) {
+        return placement.item().garments().stream()
+                .map(garment -> Integer.toString(garment.number()))
+                .distinct()
+                .collect(Collectors.joining(" + "));
+    }
+
+    private void row(int number, Placement placement, List<Column> columns) {
         Segment line = GrainLine.middleOfStrip(placement).orElseGet(() -> GrainLine.of(placement));
         List<Point> ends = Stream.of(line.from(), line.to())
                 .sorted(Comparator.comparingLong(Point::x).thenComparingLong(Point::y))
                 .toList();
         html.open("tr");
         html.element("td", Integer.toString(number), "class", "number");
-        html.element("td", piece.name());
-        html.element("td", piece.size().name());
-        html.element(
-                "td",
-                placement.item().garments().stream()
-                        .map(garment -> Integer.toString(garment.number()))
-                        .distinct()
-                        .collect(Collectors.joining(" + ")));
-        html.element("td", Hands.of(placement.item(), marker.order()));
-        html.element("td", howItLies(placement));
+        columns.forEach(column -> html.element("td", column.words.apply(placement)));
         for (Point end : ends) {
             distance(new Length(end.y() + corner.y()));
         }
@@ -131,7 +155,7 @@ final class PlacementSheet {
 
     private void distance(Length length) {
         String inches = LengthWords.inches(length, 16);
-        html.element("td", LengthWords.centimetres(length), "class", "number");
+        html.element("td", LengthWords.centimetres(length), "class", "number end");
         html.element("td", inches.substring(0, inches.length() - 3), "class", "number");
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lengthwise.FabricRun;
 import lengthwise.Run;
@@ -26,6 +27,9 @@ import lengthwise.svg.Markup;
 
 /** The report for people: one page that needs nothing but itself, to read on a screen or print. */
 final class ReportHtml {
+    private static final Length METRE = Length.ofMillimetres(1000);
+    private static final Length YARD = Length.ofMillimetres(914.4);
+
     private final Run run;
     private final List<String> names;
     private final Page page;
@@ -168,13 +172,13 @@ final class ReportHtml {
         html.open("div", "class", "together").element("h3", "Length to buy");
         html.open("table").line().open("tbody").line();
         length("marker", purchase.marker());
-        length("ends, 2 × " + LengthWords.both(fabric.spread().endAllowance()), purchase.ends());
+        length("both ends, %s each".formatted(LengthWords.both(fabric.spread().endAllowance())), purchase.ends());
         if (fabric.shrinkage().handled() == Shrinkage.Handling.PRE_WASH) {
             length(
-                    "shrinkage in the wash, %s lengthwise: divided by 1 − %s"
+                    "shrinkage in the wash, %s lengthwise: length ÷ %s"
                             .formatted(
                                     Figures.percent(fabric.shrinkage().lengthwise()),
-                                    Figures.fixed(fabric.shrinkage().lengthwise(), 3)),
+                                    Figures.fixed(1 - fabric.shrinkage().lengthwise(), 3)),
                     purchase.shrinkage());
         }
         length("rounded up to the shop's step of " + LengthWords.both(fabric.soldBy()), purchase.rounding());
@@ -189,11 +193,16 @@ final class ReportHtml {
                                 "p",
                                 "At %s per %s: %s."
                                         .formatted(
-                                                Figures.money(price.amount()),
-                                                LengthWords.both(price.per()),
-                                                cost(purchase.cost())))
+                                                Figures.money(price.amount()), per(price.per()), cost(purchase.cost())))
                         .line());
         html.close().line();
+    }
+
+    private static String per(Length length) {
+        if (length.equals(METRE)) {
+            return "m";
+        }
+        return length.equals(YARD) ? "yd" : LengthWords.both(length);
     }
 
     private void length(String what, Length length) {
@@ -210,7 +219,7 @@ final class ReportHtml {
         bar(waste);
         html.open("table").line().open("thead").line();
         html.open("tr").element("th", "");
-        html.element("th", "mm²", "class", "number").element("th", "m²", "class", "number");
+        html.element("th", "m²", "class", "number").element("th", "sq yd", "class", "number");
         html.element("th", "share", "class", "number").close().line();
         html.close().line().open("tbody").line();
         area("in the pieces", "#9db8ab", waste.pieces(), waste.bought());
@@ -219,16 +228,16 @@ final class ReportHtml {
         area("at both ends", "#5a666b", waste.ends(), waste.bought());
         area("left over from the shop's step, still whole cloth", "#ffffff", waste.leftOver(), waste.bought());
         html.open("tr", "class", "sum").element("td", washed(fabric) ? "bought, as it measures washed" : "bought");
-        html.element("td", Figures.squareMillimetres(waste.bought()), "class", "number");
         html.element("td", Figures.squareMetres(waste.bought()), "class", "number");
+        html.element("td", Figures.squareYards(waste.bought()), "class", "number");
         html.element("td", Figures.percent(1), "class", "number").close().line();
         html.close().line().close().line();
         html.element(
                         "p",
-                        "Marker efficiency %s: net area of the pieces by marker length × cuttable width. Of the cloth on"
+                        "Marker efficiency %s: area of the pieces ÷ (marker length × cuttable width). Of the cloth on"
                                         .formatted(Figures.percent(
                                                 fabricRun.marker().efficiency()))
-                                + " the table, ends and edges counted, %s becomes pieces."
+                                + " the table, with its ends and edges, %s becomes pieces."
                                         .formatted(Figures.percent(waste.utilisation())),
                         "class",
                         "quiet")
@@ -286,8 +295,8 @@ final class ReportHtml {
         html.element("span", "", "class", "tint", "style", "background: " + fill)
                 .text(what)
                 .close();
-        html.element("td", Figures.squareMillimetres(area), "class", "number");
         html.element("td", Figures.squareMetres(area), "class", "number");
+        html.element("td", Figures.squareYards(area), "class", "number");
         html.element("td", Figures.percent(area / bought), "class", "number");
         html.close().line();
     }
@@ -359,10 +368,14 @@ final class ReportHtml {
                 .element("th", "cut")
                 .close()
                 .line();
-        html.close().line().open("tbody").line();
+        html.close().line();
         Garment last = null;
         for (CutList.Line line : list.lines()) {
             if (!line.garment().equals(last)) {
+                if (last != null) {
+                    html.close().line();
+                }
+                html.open("tbody", "class", "together").line();
                 last = line.garment();
                 String size = last.size().name();
                 html.open("tr", "class", "group");
@@ -388,7 +401,10 @@ final class ReportHtml {
             }
             html.close().close().line();
         }
-        html.close().line().close().line();
+        if (last != null) {
+            html.close().line();
+        }
+        html.close().line();
         if (!surplus.isEmpty()) {
             html.element("h3", "Cut and not ordered");
             Page.list(html, "ul", surplus);
@@ -396,12 +412,25 @@ final class ReportHtml {
     }
 
     private static String numbers(CutList.Line line) {
-        return line.found().stream()
-                .map(found -> found.number()
-                        + (found.cutOut().hand() == Hand.NONE
-                                ? ""
-                                : " (" + found.cutOut().hand().letter() + ")"))
+        Map<Integer, List<CutList.Found>> byNumber = line.found().stream()
+                .collect(Collectors.groupingBy(CutList.Found::number, TreeMap::new, Collectors.toList()));
+        return byNumber.entrySet().stream()
+                .map(entry -> entry.getKey() + hands(entry.getValue()))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** One contour on folded cloth gives two pieces. */
+    private static String hands(List<CutList.Found> cutTogether) {
+        String letters = cutTogether.stream()
+                .map(found -> found.cutOut().hand())
+                .filter(hand -> hand != Hand.NONE)
+                .sorted()
+                .map(Hand::letter)
+                .collect(Collectors.joining(" + "));
+        if (!letters.isEmpty()) {
+            return " (" + letters + ")";
+        }
+        return cutTogether.size() == 2 ? " (two)" : "";
     }
 
     private void care() {

@@ -25,12 +25,12 @@ public final class ReportTable {
             Length buy = fabricRun.purchase().buy();
             rows.add(List.of(
                     fabric.name(),
-                    metres(length),
+                    metres(length.micrometres()),
                     yards(length),
                     LengthWords.centimetres(fabric.cuttableWidth()) + " cm",
                     Figures.percent(fabricRun.marker().efficiency()),
-                    metres(fabricRun.lowerBound()),
-                    metres(buy),
+                    metres(Math.floorDiv(fabricRun.lowerBound().micrometres(), 1000) * 1000),
+                    metres(-Math.floorDiv(-buy.micrometres(), 1000) * 1000),
                     LengthWords.yardsUp(buy),
                     fabricRun.purchase().cost().isPresent()
                             ? Figures.money(fabricRun.purchase().cost().getAsDouble())
@@ -58,12 +58,11 @@ public final class ReportTable {
                 .orElse(0);
     }
 
-    /** Rounded up: a table is read for buying. */
-    private static String metres(Length length) {
-        return Figures.fixed(Math.ceil(length.micrometres() / 1000.0) / 1000, 3) + " m";
+    private static String metres(long micrometres) {
+        return Figures.fixed(micrometres / 1e6, 3) + " m";
     }
 
     private static String yards(Length length) {
-        return Figures.fixed(Math.ceil(length.micrometres() / 9144.0) / 100, 2) + " yd";
+        return Figures.fixed(length.micrometres() / 914_400.0, 2) + " yd";
     }
 }

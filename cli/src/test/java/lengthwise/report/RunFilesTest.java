@@ -159,7 +159,7 @@ class RunFilesTest {
                 .contains("7.64 %")
                 .contains("no marker can be shorter than", "15 cm (5 7/8 in)")
                 .contains("shrinkage in the wash", "1.1 cm")
-                .contains("At 12.00 per 1.000 m (39 3/8 in): 4.80")
+                .contains("At 12.00 per m: 4.80")
                 .contains("between the pieces", "along the edges", "at both ends")
                 .contains("One layer.", "Folded: 1.20 m.")
                 .contains("Cut list: 3 pieces", "1 (L), 2 (R)")
@@ -247,6 +247,30 @@ class RunFilesTest {
         assertThat(rows.get(0).subList(4, 9)).isEqualTo(List.of("on fold", "as drawn, up →", "3.0", "1 3/16", "3.0"));
         assertThat(rows.get(1).get(4)).isEqualTo("L + R");
         assertThat(rows.get(2).get(4)).isEqualTo("one, one spare");
+    }
+
+    /** One contour on folded cloth gives both hands, or two alike. */
+    @Test
+    void onFoldedClothTheCutListNamesAContourOnce() throws Exception {
+        assertThat(parsed(text(TEXTS, "report.html")).getDocumentElement().getTextContent())
+                .contains("2 (L + R)")
+                .doesNotContain("2 (L), 2 (R)", "2 (R), 2 (L)");
+    }
+
+    @Test
+    void thePlacementSheetHasNoColumnForSizesOrHandsWhereThereAreNone() throws Exception {
+        Marker marker = SampleRuns.singleLayer();
+        Marker tiesAlone = new Marker(
+                marker.order(),
+                marker.placements().stream()
+                        .filter(placement -> placement.item().piece().strip())
+                        .toList(),
+                marker.length());
+        Run run = new Run("ties", "0", 1, 1, true, List.of(SampleRuns.fabricRun(tiesAlone)), List.of());
+        String sheet = text(RunFiles.texts(run), "reef-print-placement.html");
+        assertThat(sheet).contains(">size<").doesNotContain(">hand<");
+        assertThat(rows(sheet)).hasSize(1);
+        assertThat(rows(sheet).get(0)).hasSize(13).startsWith("1", "tie", "S", "1", "runs ↕");
     }
 
     @Test

@@ -165,19 +165,31 @@ public final class MarkerPicture {
                     "stroke-width",
                     of(0.2 * reduction));
         }
-        String words = Integer.toString(number);
-        LabelSpot spot = LabelSpot.in(outline, clearOf, List.of(), Lettering.width(words) + 0.4, 1.2);
+        number(Integer.toString(number), outline, clearOf);
+    }
+
+    /** Beside the grain line where that leaves it legible, else across it; turned in a narrow piece across the cloth. */
+    private void number(String words, Outline outline, List<Segment> clearOf) {
+        double width = Lettering.width(words);
+        LabelSpot spot = LabelSpot.in(outline, clearOf, List.of(), width + 0.4, 1.2);
         if (spot.unit() / 1000 < 2 * reduction) {
-            spot = LabelSpot.in(outline, List.of(), List.of(), Lettering.width(words) + 0.3, 1.1);
+            spot = LabelSpot.in(outline, List.of(), List.of(), width + 0.3, 1.1);
+        }
+        LabelSpot narrow = LabelSpot.in(outline, List.of(), List.of(), 1.1, width + 0.3);
+        boolean turned = words.length() > 1 && spot.unit() / 1000 < 2 * reduction && narrow.unit() > 1.2 * spot.unit();
+        if (turned) {
+            spot = narrow;
         }
         double size = Math.max(1.4 * reduction, Math.min(3.6 * reduction, spot.unit() / 1000));
+        double x = (spot.x() + corner.x()) / 1000;
+        double y = (spot.y() + corner.y()) / 1000;
+        double down = size * Lettering.CAPITAL / 2;
         page.element(
                 "text",
                 words,
-                "x",
-                of((spot.x() + corner.x()) / 1000),
-                "y",
-                of((spot.y() + corner.y()) / 1000 + size * Lettering.CAPITAL / 2),
+                "transform",
+                "translate(%s %s)%s"
+                        .formatted(of(turned ? x + down : x), of(turned ? y : y + down), turned ? " rotate(-90)" : ""),
                 "font-size",
                 of(size),
                 "font-weight",
