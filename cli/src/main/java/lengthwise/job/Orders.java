@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun.Assumption;
 import lengthwise.geometry.Orientation;
@@ -47,8 +48,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     .map(CutPiece::piece)
                     .allMatch(piece -> piece.strip() || piece.up().isPresent());
             return assumed && known
-                    ? Optional.of(new MarkerOrder(
-                            order.fabric().withDirection(Direction.ONE_WAY), order.gap(), order.bundles()))
+                    ? Optional.of(order.withFabric(order.fabric().withDirection(Direction.ONE_WAY)))
                     : Optional.empty();
         }
 
@@ -132,7 +132,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
                     warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
                 } else {
-                    orders.add(new FabricOrder(new MarkerOrder(fabric, gap, bundles), assumed.list()));
+                    orders.add(new FabricOrder(new MarkerOrder(fabric, gap, ownGaps(), bundles), assumed.list()));
                 }
             }
             if (orders.isEmpty()) {
@@ -167,12 +167,14 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                                                     .orElse(""),
                                             String.join(", ", book.names())));
                 }
-                if (piece.gap().isPresent()) {
-                    throw complaints.at(
-                            "pieces." + piece.name() + ".gap",
-                            "a gap of its own is not laid out yet: use the job's gap for all pieces.");
-                }
             }
+        }
+
+        private Map<String, Length> ownGaps() {
+            return job.pieces().stream()
+                    .filter(piece -> piece.gap().isPresent())
+                    .collect(Collectors.toMap(
+                            JobPiece::name, piece -> piece.gap().orElseThrow()));
         }
 
         private List<Bundle> bundles(JobFabric said, Fabric fabric, Assumptions assumed) throws JobException {

@@ -65,7 +65,7 @@ public final class MarkerCheck {
     private List<Violation> judge(List<PlacedPiece> pieces, Length length) {
         CuttableArea area = new CuttableArea(order.fabric(), length, tolerance);
         Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
-        List<Violation> violations = new ArrayList<>(new Separation(order.gap(), tolerance).violations(pieces));
+        List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {
             violations.addAll(area.violations(piece));

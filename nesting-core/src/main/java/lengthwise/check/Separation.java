@@ -5,14 +5,15 @@ import java.util.List;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.PlacedArea;
 import lengthwise.model.Length;
+import lengthwise.model.MarkerOrder;
 
-/** No two pieces overlap, and all keep the gap. */
+/** No two pieces overlap, and all keep their gaps: between two pieces the larger one counts. */
 final class Separation {
-    private final Length gap;
+    private final MarkerOrder order;
     private final Length tolerance;
 
-    Separation(Length gap, Length tolerance) {
-        this.gap = gap;
+    Separation(MarkerOrder order, Length tolerance) {
+        this.order = order;
         this.tolerance = tolerance;
     }
 
@@ -22,22 +23,29 @@ final class Separation {
         List<Box> boxes = pieces.stream().map(piece -> piece.outline().box()).toList();
         List<Violation> violations = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
-            Box reach = grown(boxes.get(i));
             for (int j = i + 1; j < pieces.size(); j++) {
-                if (reach.overlaps(boxes.get(j))) {
-                    judge(pieces.get(i), areas.get(i), pieces.get(j), areas.get(j), violations);
+                Length gap = gap(pieces.get(i), pieces.get(j));
+                if (grown(boxes.get(i), gap).overlaps(boxes.get(j))) {
+                    judge(pieces.get(i), areas.get(i), pieces.get(j), areas.get(j), gap, violations);
                 }
             }
         }
         return violations;
     }
 
-    private Box grown(Box box) {
+    private Length gap(PlacedPiece a, PlacedPiece b) {
+        Length gapOfA = order.gapOf(a.piece());
+        Length gapOfB = order.gapOf(b.piece());
+        return gapOfA.micrometres() >= gapOfB.micrometres() ? gapOfA : gapOfB;
+    }
+
+    private static Box grown(Box box, Length gap) {
         long by = gap.micrometres();
         return new Box(box.minX() - by, box.minY() - by, box.maxX() + by, box.maxY() + by);
     }
 
-    private void judge(PlacedPiece a, PlacedArea areaA, PlacedPiece b, PlacedArea areaB, List<Violation> violations) {
+    private void judge(
+            PlacedPiece a, PlacedArea areaA, PlacedPiece b, PlacedArea areaB, Length gap, List<Violation> violations) {
         if (areaA.overlaps(areaB, tolerance.micrometres())) {
             PlacedArea.Amount amount = areaA.overlap(areaB);
             violations.add(new Violation.Overlap(a, b, amount.squareMillimetres(), amount.millimetres()));

@@ -1,10 +1,34 @@
 package lengthwise.model;
 
 import java.util.List;
+import java.util.Map;
 
-/** What one marker has to hold: a fabric, the garments, and the least distance between pieces. */
-public record MarkerOrder(Fabric fabric, Length gap, List<Bundle> bundles) {
+/**
+ * What one marker has to hold: a fabric, the garments, and the least distance between pieces.
+ *
+ * @param gap the least distance between two pieces that have no gap of their own
+ * @param ownGaps by the names of those that have; between two pieces the larger of their gaps counts
+ */
+public record MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles) {
     public MarkerOrder {
+        ownGaps = Map.copyOf(ownGaps);
         bundles = List.copyOf(bundles);
+    }
+
+    public MarkerOrder(Fabric fabric, Length gap, List<Bundle> bundles) {
+        this(fabric, gap, Map.of(), bundles);
+    }
+
+    public MarkerOrder withFabric(Fabric other) {
+        return new MarkerOrder(other, gap, ownGaps, bundles);
+    }
+
+    public MarkerOrder withBundles(List<Bundle> others) {
+        return new MarkerOrder(fabric, gap, ownGaps, others);
+    }
+
+    /** Returns the gap of the piece of this name. */
+    public Length gapOf(String piece) {
+        return ownGaps.getOrDefault(piece, gap);
     }
 }

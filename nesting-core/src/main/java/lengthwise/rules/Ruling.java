@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lengthwise.geometry.Outline;
 import lengthwise.model.Item;
+import lengthwise.model.Length;
 import lengthwise.model.MarkerOrder;
 
 /** What all rules together make of an order. */
@@ -28,8 +29,8 @@ public sealed interface Ruling {
             for (Item item : contours.items()) {
                 PlacementDomain domain =
                         PositionRule.domain(item, order.fabric(), DirectionRule.orientations(item, order.fabric()));
-                demands.add(
-                        new Demand(item.piece().outline(), domain, order.gap().micrometres()));
+                Length gap = order.gapOf(item.piece().name());
+                demands.add(new Demand(item.piece().outline(), domain, gap.micrometres()));
             }
             List<Obstacle> flaws = order.fabric().flaws().stream()
                     .map(flaw -> new Obstacle(Outline.of(flaw.ring())))

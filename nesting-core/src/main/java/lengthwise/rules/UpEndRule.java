@@ -17,9 +17,7 @@ final class UpEndRule {
     private UpEndRule() {}
 
     static MarkerOrder upright(MarkerOrder order) {
-        return new MarkerOrder(
-                order.fabric(),
-                order.gap(),
+        return order.withBundles(
                 order.bundles().stream().map(UpEndRule::upright).toList());
     }
 

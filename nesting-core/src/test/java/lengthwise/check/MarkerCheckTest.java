@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import lengthwise.geometry.Box;
@@ -90,6 +91,21 @@ class MarkerCheckTest {
                 Violation.TooClose.class, check(order, placed(block(), ONE, 0, 0), placed(block(), ONE, 0, 32_999)));
         assertThat(close.distance()).isCloseTo(2.999, within(1e-9));
         assertThat(close.sentence()).contains("lies 2.999 mm from").endsWith("the gap has to be 3 mm.");
+    }
+
+    /** Block and plate lie 3 mm apart; a gap of 5 mm of the plate's own is larger, one of 1 mm is not. */
+    @Test
+    void betweenTwoPiecesTheLargerOfTheirGapsCounts() {
+        Piece plate = piece("plate", block().outline());
+        List<Bundle> bundles = List.of(bundle(ONE, alike(block(), 1), alike(plate, 1)));
+        Placement[] laid = {placed(block(), ONE, 0, 0), placed(plate, ONE, 0, 33_000)};
+        Length gap = Length.ofMillimetres(3);
+        assertThat(check(new MarkerOrder(cloth(), gap, Map.of("plate", Length.ofMillimetres(1)), bundles), laid))
+                .isEmpty();
+        Violation.TooClose close = only(
+                Violation.TooClose.class,
+                check(new MarkerOrder(cloth(), gap, Map.of("plate", Length.ofMillimetres(5)), bundles), laid));
+        assertThat(close.sentence()).endsWith("the gap has to be 5 mm.");
     }
 
     @Test

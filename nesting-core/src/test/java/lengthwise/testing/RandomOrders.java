@@ -2,8 +2,10 @@ package lengthwise.testing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
@@ -58,7 +60,13 @@ public final class RandomOrders {
             bundles.add(new Bundle(new Garment(number, pieces.get(0).piece().size()), pieces));
         }
         long gap = random.nextBoolean() ? 0 : random.nextLong(5_000);
-        return new MarkerOrder(fabric, new Length(gap), bundles);
+        Map<String, Length> ownGaps = new TreeMap<>();
+        for (CutPiece cut : smallest) {
+            if (random.nextInt(4) == 0) {
+                ownGaps.put(cut.piece().name(), new Length(random.nextLong(8_000)));
+            }
+        }
+        return new MarkerOrder(fabric, new Length(gap), ownGaps, bundles);
     }
 
     private Fabric fabric() {
