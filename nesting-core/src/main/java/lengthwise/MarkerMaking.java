@@ -17,7 +17,6 @@ import lengthwise.model.Placement;
 import lengthwise.rules.Demand;
 import lengthwise.rules.Ruling;
 import lengthwise.solver.Layout;
-import lengthwise.solver.LowerBound;
 import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchEvent;
@@ -57,7 +56,7 @@ public final class MarkerMaking {
             return new MarkerAnswer.Rejected(marker, violations);
         }
         return new MarkerAnswer.Made(
-                marker, new Length(LowerBound.of(ruled.task())), ruled.surplus(), solved.progress(), solved.reason());
+                marker, new Length(solved.lowerBound()), ruled.surplus(), solved.progress(), solved.reason());
     }
 
     private static Marker marker(MarkerOrder order, List<Item> items, Layout layout) {

@@ -177,6 +177,10 @@ final class PreparedTask {
         return new Point(ring.box().minX(), ring.box().minY());
     }
 
+    LayoutTask layoutTask() {
+        return task;
+    }
+
     long height() {
         return task.height();
     }

@@ -105,6 +105,11 @@ final class Region {
         return least + shapeEnd;
     }
 
+    /** Says whether a shape with some box can only lie with its side on y = 0. */
+    boolean isAtEdge(Box shape) {
+        return minY == maxY && minY + shape.minY() == 0 && !isLattice() && !isWindow();
+    }
+
     boolean isLattice() {
         return stepX > 0 || stepY > 0;
     }

@@ -17,7 +17,8 @@ final class Run {
     private final PreparedTask task;
     private final Search search;
     private final Instant start;
-    private final long bound;
+    private long bound;
+    private long sweepsBefore;
     private Layout best = new Layout(List.of(), Long.MAX_VALUE);
     private Instant lastGain;
     private Instant lastWord;
@@ -36,7 +37,7 @@ final class Run {
     SearchResult result() {
         if (task.size() == 0) {
             Layout nothing = new Layout(List.of(), 0);
-            return new SearchResult.Solved(nothing, progress(0, 0), StopReason.PROVEN_SHORTEST);
+            return new SearchResult.Solved(nothing, 0, progress(0, 0), StopReason.PROVEN_SHORTEST);
         }
         for (Comparator<Integer> order : FirstLayout.orders(task)) {
             if (best.poses().isEmpty() || !cancelled()) {
@@ -47,9 +48,12 @@ final class Run {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
         if (!isOver(0, 0, best)) {
+            RectangleStart.of(task).ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
+        }
+        if (!isOver(0, 0, best)) {
             work();
         }
-        return new SearchResult.Solved(best, lastProgress, reason());
+        return new SearchResult.Solved(best, bound, lastProgress, reason());
     }
 
     private void work() {
@@ -125,11 +129,17 @@ final class Run {
         }
     }
 
+    /** Notes that no layout is shorter, and that finding out took as long as some sweeps. */
+    synchronized void proven(long lowerBound, long sweeps) {
+        bound = Math.max(bound, lowerBound);
+        sweepsBefore += sweeps;
+    }
+
     private Progress progress(long iteration, long lastImprovement) {
         Instant now = search.clock().instant();
         return new Progress(
-                iteration,
-                lastImprovement,
+                sweepsBefore + iteration,
+                sweepsBefore + lastImprovement,
                 Duration.between(start, now),
                 Duration.between(lastGain, now),
                 best.length());

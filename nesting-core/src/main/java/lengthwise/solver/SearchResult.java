@@ -4,8 +4,12 @@ import java.util.List;
 
 /** The answer of a search. */
 public sealed interface SearchResult {
-    /** The shortest layout found, and why the search ended. */
-    record Solved(Layout layout, Progress progress, StopReason reason) implements SearchResult {}
+    /**
+     * The shortest layout found, and why the search ended.
+     *
+     * @param lowerBound no layout can be shorter, in micrometres
+     */
+    record Solved(Layout layout, long lowerBound, Progress progress, StopReason reason) implements SearchResult {}
 
     /** These demands (by index) cannot lie anywhere in the strip, whatever its length. */
     record Unplaceable(List<Integer> demands) implements SearchResult {}

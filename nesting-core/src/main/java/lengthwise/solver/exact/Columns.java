@@ -1,0 +1,93 @@
+package lengthwise.solver.exact;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lengthwise.solver.exact.FewestBars.Bars;
+import lengthwise.solver.exact.Packing.Spot;
+
+/**
+ * Rectangles of one width, each lying one way: packed in columns, as few as possible. Columns cut alike are neighbours,
+ * so that equal rectangles come out as straight-cut blocks.
+ *
+ * <p>No layout is shorter. Draw lines across the strip, w + a apart, where w is the width and a ≤ gap; each rectangle,
+ * grown by a / 2 to the left and to the right, meets one line, but for a shift of all lines that can be avoided. A strip
+ * of length L needs ⌊(L + a) / (w + a)⌋ lines. Rectangles on one line are less than a apart along x, hence at least b
+ * apart along y for the a and b of {@link Gaps}, so they fit a bar of the strip's height with gap b. If such bars number
+ * k at least, L ≥ k·w + (k − 1)·a.
+ */
+final class Columns {
+    private Columns() {}
+
+    /** Returns a shortest packing and the bound, or nothing if the rectangles are of another sort. */
+    static Optional<Proof> of(RectangleTask task) {
+        long width = task.items().get(0).onlyWay().width();
+        boolean fits = task.items().stream()
+                .allMatch(item -> item.ways().size() == 1 && item.onlyWay().width() == width);
+        if (!fits) {
+            return Optional.empty();
+        }
+        Kinds kinds = Kinds.by(task, item -> item.onlyWay().height());
+        return kinds.bars(task.height(), task.gap()).map(bars -> {
+            Packing packing =
+                    new Packing(spots(task, kinds, bars, width), length(FewestBars.count(bars), width, task.gap()));
+            return new Proof(packing, bound(task, kinds, FewestBars.count(bars), width));
+        });
+    }
+
+    private static long length(long columns, long width, long gap) {
+        return columns * width + (columns - 1) * gap;
+    }
+
+    /** Returns the better of two bounds: as many columns as the least b needs that needs all, and as b = 1 needs. */
+    private static long bound(RectangleTask task, Kinds kinds, int columns, long width) {
+        if (task.gap() == 0) {
+            return length(columns, width, 0);
+        }
+        long low = 1;
+        long high = task.gap();
+        while (low < high) {
+            long middle = (low + high) / 2;
+            if (columns(task, kinds, middle) >= columns) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        long all = length(columns, width, Gaps.along(task.gap(), high));
+        return Math.max(all, length(columns(task, kinds, 1), width, task.gap()));
+    }
+
+    private static int columns(RectangleTask task, Kinds kinds, long gap) {
+        return kinds.bars(task.height(), gap).map(FewestBars::count).orElse(1);
+    }
+
+    /** Returns the bars so that equal kinds in different bars are neighbours where they can be. */
+    static List<Bars> alikeTogether(List<Bars> bars) {
+        Comparator<Bars> byPattern = Comparator.comparing(
+                group -> group.pattern().stream().mapToInt(Integer::intValue).toArray(), Arrays::compare);
+        return bars.stream().sorted(byPattern.reversed()).toList();
+    }
+
+    private static List<Spot> spots(RectangleTask task, Kinds kinds, List<Bars> bars, long width) {
+        List<Spot> spots = new ArrayList<>(Collections.nCopies(task.items().size(), new Spot(0, 0, 0)));
+        int[] used = new int[kinds.count()];
+        long x = 0;
+        for (Bars group : alikeTogether(bars)) {
+            for (int n = 0; n < group.times(); n++) {
+                long y = 0;
+                for (int kind = 0; kind < used.length; kind++) {
+                    for (int i = 0; i < group.pattern().get(kind); i++) {
+                        spots.set(kinds.members(kind).get(used[kind]++), new Spot(0, x, y));
+                        y += kinds.extent(kind) + task.gap();
+                    }
+                }
+                x += width + task.gap();
+            }
+        }
+        return spots;
+    }
+}

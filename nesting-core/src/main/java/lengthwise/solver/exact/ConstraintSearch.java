@@ -1,0 +1,99 @@
+package lengthwise.solver.exact;
+
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverSolutionCallback;
+import com.google.ortools.sat.CpSolverStatus;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import lengthwise.solver.exact.ExactPacking.Outcome;
+
+/**
+ * Two constraint models, one after the other. In the first, rectangles and strip are grown by the gap along both axes:
+ * every packing of it is legal, and without a gap its shortest one is the shortest of all. Where there is a gap, corners
+ * may come nearer than that (see {@link Gaps}); the second model, which includes every legal layout, proves that nothing
+ * shorter exists or bounds what does.
+ */
+final class ConstraintSearch {
+    private static final int LOOK_EVERY_MILLIS = 20;
+
+    private final RectangleTask task;
+    private final long seed;
+    private final BooleanSupplier enough;
+    private final Consumer<Packing> watcher;
+    private long best;
+    private long bound;
+    private double effort;
+
+    ConstraintSearch(RectangleTask task, long seed, BooleanSupplier enough, Consumer<Packing> watcher) {
+        this.task = task;
+        this.seed = seed;
+        this.enough = enough;
+        this.watcher = watcher;
+    }
+
+    Outcome run(long length, long lowerBound, double deterministicSeconds) {
+        best = length;
+        bound = lowerBound;
+        long gap = task.gap();
+        boolean sure = solve(StripModel.grown(task, gap, gap, bound, best), deterministicSeconds, gap == 0);
+        if (gap > 0 && sure && best > bound) {
+            solve(StripModel.relaxed(task, bound, best), deterministicSeconds - effort, true);
+        }
+        return new Outcome(Math.min(bound, best), effort);
+    }
+
+    /** Solves a model for a length below the best; returns whether it was exhausted. */
+    private boolean solve(StripModel model, double deterministicSeconds, boolean bounds) {
+        if (model.isEmpty()) {
+            bound = bounds ? best : bound;
+            return true;
+        }
+        if (deterministicSeconds <= 0 || enough.getAsBoolean()) {
+            return false;
+        }
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setNumWorkers(1)
+                .setRandomSeed((int) (seed & 0x3fff_ffff))
+                .setMaxDeterministicTime(deterministicSeconds);
+        CpSolverStatus status = watched(solver, model);
+        effort += solver.response().getDeterministicTime();
+        boolean exhausted = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.INFEASIBLE;
+        if (bounds) {
+            long least = status == CpSolverStatus.INFEASIBLE
+                    ? best
+                    : model.length((long) Math.ceil(solver.bestObjectiveBound() - 1e-6));
+            bound = Math.max(bound, Math.min(best, least));
+        }
+        return exhausted;
+    }
+
+    private CpSolverStatus watched(CpSolver solver, StripModel model) {
+        Thread watch = new Thread(
+                () -> {
+                    try {
+                        while (!enough.getAsBoolean()) {
+                            Thread.sleep(LOOK_EVERY_MILLIS);
+                        }
+                        solver.stopSearch();
+                    } catch (InterruptedException over) {
+                        // the solver ended by itself
+                    }
+                },
+                "lengthwise-exact-watch");
+        watch.setDaemon(true);
+        watch.start();
+        try {
+            return solver.solve(model.model(), new CpSolverSolutionCallback() {
+                @Override
+                public void onSolutionCallback() {
+                    Packing packing = model.packing(this::value);
+                    best = Math.min(best, model.isLegal() ? packing.length() : best);
+                    watcher.accept(packing);
+                }
+            });
+        } finally {
+            watch.interrupt();
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package lengthwise.solver.exact;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
+import lengthwise.solver.exact.RectangleTask.Item;
+
+/** The rectangles of a task by one of their extents: those tied to the edge first, then from the largest down. */
+final class Kinds {
+    private final List<Key> keys;
+    private final List<List<Integer>> members;
+
+    private record Key(boolean atEdge, long size) {}
+
+    private Kinds(Map<Key, List<Integer>> members) {
+        this.keys = List.copyOf(members.keySet());
+        this.members = List.copyOf(members.values());
+    }
+
+    static Kinds by(RectangleTask task, ToLongFunction<Item> extent) {
+        Map<Key, List<Integer>> members = new TreeMap<>(
+                Comparator.comparing(Key::atEdge).thenComparing(Key::size).reversed());
+        for (int i = 0; i < task.items().size(); i++) {
+            Item item = task.items().get(i);
+            members.computeIfAbsent(new Key(item.atEdge(), extent.applyAsLong(item)), key -> new ArrayList<>())
+                    .add(i);
+        }
+        return new Kinds(members);
+    }
+
+    int count() {
+        return keys.size();
+    }
+
+    long extent(int kind) {
+        return keys.get(kind).size();
+    }
+
+    List<Integer> members(int kind) {
+        return members.get(kind);
+    }
+
+    /** Returns the fewest bars of a capacity that hold all of them, each size and the capacity grown by a gap. */
+    Optional<List<FewestBars.Bars>> bars(long capacity, long gap) {
+        long[] sizes = keys.stream().mapToLong(key -> key.size() + gap).toArray();
+        int[] counts = members.stream().mapToInt(List::size).toArray();
+        boolean[] alone = new boolean[keys.size()];
+        IntStream.range(0, alone.length)
+                .forEach(kind -> alone[kind] = keys.get(kind).atEdge());
+        return FewestBars.cut(sizes, counts, alone, capacity + gap);
+    }
+}

@@ -1,0 +1,113 @@
+package lengthwise.solver.exact;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import lengthwise.solver.exact.FewestBars.Bars;
+import lengthwise.solver.exact.Packing.Spot;
+import lengthwise.solver.exact.RectangleTask.Item;
+
+/**
+ * Rectangles of one height, each lying one way and none tied to the edge: packed in rows, as many as the strip takes,
+ * the longest as short as possible.
+ *
+ * <p>By the argument of {@link Columns}, turned a quarter: some m lines along the strip, where m is the most rows that
+ * fit with gap b, meet every rectangle once, and those on one line are at least a apart along x. So L is at least the
+ * least capacity for which m bars with gap a suffice. Rows are longest jobs on equal machines (R. Graham, <i>Bounds on
+ * multiprocessing timing anomalies</i>, SIAM J. Appl. Math. 17, 1969), solved here through {@link FewestBars}.
+ */
+final class Rows {
+    private final RectangleTask task;
+    private final Kinds kinds;
+    private final long height;
+
+    private Rows(RectangleTask task, long height) {
+        this.task = task;
+        this.height = height;
+        this.kinds = Kinds.by(task, item -> item.onlyWay().width());
+    }
+
+    /** Returns a shortest packing and the bound, or nothing if the rectangles are of another sort. */
+    static Optional<Proof> of(RectangleTask task) {
+        Item first = task.items().get(0);
+        long height = first.onlyWay().height();
+        boolean fits = task.items().stream()
+                .allMatch(item -> item.ways().size() == 1 && item.onlyWay().height() == height && !item.atEdge());
+        return fits ? new Rows(task, height).proof() : Optional.empty();
+    }
+
+    private Optional<Proof> proof() {
+        long gap = task.gap();
+        long length = least(gap, rows(gap));
+        if (length == 0) {
+            return Optional.empty();
+        }
+        long across = leastAcross();
+        long bound = gap == 0 ? length : Math.max(least(Gaps.along(gap, across), rows(gap)), least(gap, rows(1)));
+        return kinds.bars(length, gap).map(bars -> new Proof(new Packing(spots(bars), length), bound));
+    }
+
+    private long rows(long gap) {
+        return (task.height() + gap) / (height + gap);
+    }
+
+    /** Returns the least gap across that lets no more rows in than the gap itself does. */
+    private long leastAcross() {
+        long low = 1;
+        long high = Math.max(1, task.gap());
+        while (low < high) {
+            long middle = (low + high) / 2;
+            if (rows(middle) <= rows(task.gap())) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return high;
+    }
+
+    /** Returns the least length for which some rows suffice, or 0 if that could not be found. */
+    private long least(long gap, long rows) {
+        long total = 0;
+        long longest = 0;
+        for (int kind = 0; kind < kinds.count(); kind++) {
+            total += kinds.members(kind).size() * (kinds.extent(kind) + gap);
+            longest = Math.max(longest, kinds.extent(kind));
+        }
+        long low = Math.max(longest, (total + rows - 1) / rows - gap);
+        long high = Math.max(low, total - gap);
+        while (low < high) {
+            long middle = (low + high) / 2;
+            Optional<List<Bars>> bars = kinds.bars(middle, gap);
+            if (bars.isEmpty()) {
+                return 0;
+            }
+            if (FewestBars.count(bars.get()) <= rows) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return high;
+    }
+
+    private List<Spot> spots(List<Bars> bars) {
+        List<Spot> spots = new ArrayList<>(Collections.nCopies(task.items().size(), new Spot(0, 0, 0)));
+        int[] used = new int[kinds.count()];
+        long y = 0;
+        for (Bars group : Columns.alikeTogether(bars)) {
+            for (int n = 0; n < group.times(); n++) {
+                long x = 0;
+                for (int kind = 0; kind < used.length; kind++) {
+                    for (int i = 0; i < group.pattern().get(kind); i++) {
+                        spots.set(kinds.members(kind).get(used[kind]++), new Spot(0, x, y));
+                        x += kinds.extent(kind) + task.gap();
+                    }
+                }
+                y += height + task.gap();
+            }
+        }
+        return spots;
+    }
+}
