@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import lengthwise.drawing.DrawingException;
@@ -81,10 +82,12 @@ public final class BareJob {
                 order(pieces, wishes));
     }
 
-    private static String relative(Path folder, Path drawing) {
+    /** No path leads from one root to another, as between two drives: then the drawing is named by its whole path. */
+    static String relative(Path folder, Path drawing) {
         Path from = folder.toAbsolutePath().normalize();
         Path to = drawing.toAbsolutePath().normalize();
-        return from.relativize(to).toString().replace('\\', '/');
+        Path path = Objects.equals(from.getRoot(), to.getRoot()) ? from.relativize(to) : to;
+        return path.toString().replace(to.getFileSystem().getSeparator(), "/");
     }
 
     private static List<String> roles(List<DrawnPiece> pieces) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import lengthwise.model.Hand;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 
 /**

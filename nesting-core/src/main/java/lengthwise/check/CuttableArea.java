@@ -6,6 +6,7 @@ import lengthwise.check.Violation.OffFabric.Edge;
 import lengthwise.geometry.Box;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 
 /** Every piece lies inside the cuttable width, and between the start and the stated end of the marker. */

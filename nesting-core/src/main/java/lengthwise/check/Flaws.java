@@ -6,6 +6,7 @@ import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.PlacedArea;
 import lengthwise.model.Length;
+import lengthwise.model.PlacedPiece;
 
 /** No piece lies over a flaw of the fabric; it may touch one. */
 final class Flaws {

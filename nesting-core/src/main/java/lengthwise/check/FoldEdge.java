@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import lengthwise.model.Length;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Segment;
 
 /** On folded fabric the fold edge of a half piece lies on the fold, y = 0. */

@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import lengthwise.model.Piece;
+import lengthwise.model.PlacedPiece;
 
 /** The grain runs parallel to the selvedge, unless the piece is a strip that may run across. */
 final class GrainLine implements PieceRule {

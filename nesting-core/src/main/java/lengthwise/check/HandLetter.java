@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import lengthwise.model.Hand;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 
 /**

@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import java.util.List;
+import lengthwise.model.PlacedPiece;
 
 /**
  * A placed piece, what it is in the order, and the ways in which its outline can be read.

@@ -8,6 +8,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 
 /**

@@ -1,5 +1,7 @@
 package lengthwise.check;
 
+import lengthwise.model.PlacedPiece;
+
 /** A rule that each piece keeps or breaks by itself, by the way it lies. */
 interface PieceRule {
     /** Says whether the piece keeps the rule when its outline is read so. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import lengthwise.geometry.Point;
 import lengthwise.model.Length;
 import lengthwise.model.Piece.MatchPoint;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Repeat;
 
 /** The match point of a piece falls on a point of the print's lattice, within its tolerance along and across. */

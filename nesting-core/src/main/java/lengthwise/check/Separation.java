@@ -6,6 +6,7 @@ import lengthwise.geometry.Box;
 import lengthwise.geometry.PlacedArea;
 import lengthwise.model.Length;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.PlacedPiece;
 
 /** No two pieces overlap, and all keep their gaps: between two pieces the larger one counts. */
 final class Separation {

@@ -17,6 +17,7 @@ import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.Ring;
 import lengthwise.model.Congruence;
 import lengthwise.model.Length;
+import lengthwise.model.PlacedPiece;
 
 /**
  * Finds out from the outline alone how a piece lies: which of the eight flips and quarter turns of the ordered outline

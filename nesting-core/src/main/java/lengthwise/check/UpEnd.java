@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import lengthwise.model.Direction;
+import lengthwise.model.PlacedPiece;
 
 /**
  * On one-way fabric the up end of a piece points to the up end of the fabric, +x. Where the fabric is one-way for each

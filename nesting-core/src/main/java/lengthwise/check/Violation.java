@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import lengthwise.geometry.Box;
 import lengthwise.model.Length;
+import lengthwise.model.PlacedPiece;
 
 /** Something that is wrong with a marker. Amounts are millimetres, square millimetres or degrees. */
 public sealed interface Violation {

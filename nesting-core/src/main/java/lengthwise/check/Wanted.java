@@ -11,6 +11,7 @@ import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 import lengthwise.model.Unfolding;
 

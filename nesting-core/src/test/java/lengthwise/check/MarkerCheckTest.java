@@ -36,6 +36,7 @@ import lengthwise.model.Piece;
 import lengthwise.model.Piece.MatchPoint;
 import lengthwise.model.Piece.Turning;
 import lengthwise.model.PieceMarks;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
 import lengthwise.model.Repeat;
 import lengthwise.model.Segment;

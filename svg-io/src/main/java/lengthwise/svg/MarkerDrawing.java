@@ -1,8 +1,8 @@
 package lengthwise.svg;
 
 import java.util.List;
-import lengthwise.check.PlacedPiece;
 import lengthwise.model.Length;
+import lengthwise.model.PlacedPiece;
 
 /**
  * A marker read back from a file, in marker coordinates.

@@ -1,15 +1,12 @@
-package lengthwise.check;
+package lengthwise.model;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import lengthwise.geometry.Outline;
-import lengthwise.model.Garment;
-import lengthwise.model.Item;
-import lengthwise.model.Placement;
 
 /**
- * A piece as it lies in a marker, with what is written on it: what the check sees of a marker, whether it comes from
- * our own search or is read back from a file.
+ * A piece as it lies in a marker, with what is written on it: all that can be seen of a piece in a marker, whether it
+ * comes from our own search or is read back from a file.
  *
  * @param size empty for what comes in one size
  * @param garments numbers of the garments it is for: one, or on folded fabric one a layer, maybe the same twice
@@ -33,7 +30,7 @@ public record PlacedPiece(String piece, String size, List<Integer> garments, Str
     }
 
     /** Returns what a maker calls it: "cup S, L, of garment 3". */
-    String called() {
+    public String called() {
         String named = size.isEmpty() ? piece : piece + " " + size;
         String handed = hand.isEmpty() ? named : named + ", " + hand + ",";
         String numbers = garments.stream().distinct().map(String::valueOf).collect(Collectors.joining(" and "));
