@@ -56,12 +56,16 @@ public final class TestFabric {
     }
 
     public TestFabric repeat(double lengthwiseMillimetres, double crosswiseMillimetres) {
-        repeat = Optional.of(new Repeat(
+        return repeat(new Repeat(
                 Length.ofMillimetres(lengthwiseMillimetres),
                 Length.ofMillimetres(crosswiseMillimetres),
                 false,
                 Length.ZERO,
                 Length.ZERO));
+    }
+
+    public TestFabric repeat(Repeat value) {
+        repeat = Optional.of(value);
         return this;
     }
 
