@@ -1,10 +1,13 @@
 package lengthwise.solver;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import lengthwise.geometry.GrownArea;
 import lengthwise.geometry.Orientation;
+import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.Ring;
 import lengthwise.rules.Demand;
 import lengthwise.rules.LayoutTask;
@@ -17,14 +20,23 @@ import lengthwise.rules.PlacementDomain.Positions;
  *   <li>the area of all pieces over the height of the strip,
  *   <li>the least extent of the longest piece,
  *   <li>for pieces tied to one line, such as the fold: what they occupy of that line, one beside the other, and the
- *       gaps between them.
+ *       gaps between them,
+ *   <li>where there are gaps, the area of the grown pieces: grow each by half of its gap. The larger of two gaps is at
+ *       least half of their sum, so grown pieces do not overlap; with G the largest gap, they lie in a strip G longer and
+ *       G higher than the true one,
+ *   <li>{@link Slices}.
  * </ul>
  */
 public final class LowerBound {
     private LowerBound() {}
 
-    /** Returns the bound, rounded up to the grid. */
+    /** Returns the best bound, rounded up to the grid. Takes a while where pieces have long outlines. */
     public static long of(LayoutTask task) {
+        return Math.max(atOnce(task), Math.max(grownArea(task), slices(task)));
+    }
+
+    /** Returns the best of the first three bounds, which cost next to nothing. */
+    static long atOnce(LayoutTask task) {
         long bound = Math.max(area(task), longestPiece(task));
         Map<Long, List<Demand>> byLine = new LinkedHashMap<>();
         for (Demand demand : task.demands()) {
@@ -36,6 +48,51 @@ public final class LowerBound {
             bound = Math.max(bound, alongLine(tied));
         }
         return bound;
+    }
+
+    private static long largestGap(LayoutTask task) {
+        return task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
+    }
+
+    private static long grownArea(LayoutTask task) {
+        long gap = largestGap(task);
+        if (gap == 0) {
+            return 0;
+        }
+        Map<Key, Double> known = new HashMap<>();
+        double sum = 0;
+        for (Demand demand : task.demands()) {
+            sum += known.computeIfAbsent(
+                    new Key(demand.outline().shell(), demand.gap()),
+                    key -> GrownArea.atMost(key.shell(), key.gap() / 2.0));
+        }
+        return onGrid(sum / (double) (task.height() + gap) - gap);
+    }
+
+    private record Key(Ring shell, long gap) {}
+
+    private static long slices(LayoutTask task) {
+        Slices slices = new Slices(task.height() + largestGap(task));
+        for (Demand demand : task.demands()) {
+            slices.add(ways(demand), demand.gap());
+        }
+        return onGrid(slices.leastLength());
+    }
+
+    /** Returns the outline lengthwise and crosswise, as far as allowed; half turns and flips change no bound. */
+    private static List<Ring> ways(Demand demand) {
+        return demand.domain().orientations().stream()
+                .map(orientation -> orientation.turn().quarters() % 2)
+                .distinct()
+                .map(quarters -> new Orientation(false, QuarterTurn.of(quarters))
+                        .apply(demand.outline())
+                        .shell())
+                .toList();
+    }
+
+    /** Rounds up, but for what the sums of many floating numbers may be off. */
+    private static long onGrid(double length) {
+        return (long) Math.ceil(length * (1 - 1e-9) - 0.01);
     }
 
     private static List<Demand> joined(List<Demand> some, List<Demand> more) {

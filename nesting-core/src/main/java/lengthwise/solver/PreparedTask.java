@@ -264,7 +264,7 @@ final class PreparedTask {
                 .orElse(0);
     }
 
-    /** Returns a length no layout can be below: {@link LowerBound}, and where each piece ends when it lies alone. */
+    /** Returns a length no layout can be below, at once: {@link LowerBound#atOnce}, and where each piece ends when it lies alone. */
     long lowerBound() {
         long byPiece = variants.stream()
                 .mapToLong(list -> list.stream()
@@ -273,7 +273,7 @@ final class PreparedTask {
                         .orElse(0))
                 .max()
                 .orElse(0);
-        return Math.max(LowerBound.of(task), byPiece);
+        return Math.max(LowerBound.atOnce(task), byPiece);
     }
 
     /** Returns the layout that some variants at some positions make, if it is legal. */

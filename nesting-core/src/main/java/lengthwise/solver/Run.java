@@ -47,6 +47,7 @@ final class Run {
         if (best.poses().isEmpty()) {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
+        proven(LowerBound.of(task.layoutTask()), 0);
         if (!isOver(0, 0, best)) {
             RectangleStart.of(task).ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
         }
