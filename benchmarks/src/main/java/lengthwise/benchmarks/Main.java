@@ -6,7 +6,10 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 
-/** The entry: {@code quality} and {@code compare}. Exit code 0: done; 2: wrong use or input; 5: a result was illegal. */
+/**
+ * The entry: {@code quality}, {@code compare} and {@code jmh}. Exit code 0: done; 2: wrong use or input; 5: a result was
+ * illegal.
+ */
 public final class Main {
     private Main() {}
 
@@ -20,12 +23,19 @@ public final class Main {
             return switch (arguments.length == 0 ? "" : arguments[0]) {
                 case "quality" -> new QualityRun(Options.parse(rest), out).run() ? 0 : 5;
                 case "compare" -> compare(rest, out);
+                case "jmh" -> jmh(rest);
                 default -> throw new IllegalArgumentException(Options.USAGE);
             };
         } catch (IllegalArgumentException | IOException e) {
             err.println(e.getMessage());
             return 2;
         }
+    }
+
+    /** Hands the arguments on to JMH, which prints to the console itself. */
+    private static int jmh(List<String> arguments) throws IOException {
+        org.openjdk.jmh.Main.main(arguments.toArray(String[]::new));
+        return 0;
     }
 
     private static int compare(List<String> files, PrintStream out) throws IOException {

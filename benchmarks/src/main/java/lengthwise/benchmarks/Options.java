@@ -29,6 +29,7 @@ record Options(
                     [--save FILE] NAME…
               NAME is a file of DIR without .json, or jigsaw:PIECES:SEED, which needs no DIR.
             compare A.csv B.csv
+            jmh [-prof gc] [NAME…]
             """;
 
     static Options parse(List<String> arguments) {
