@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Reads markers back and lists what is wrong with them, with amounts.",
-            "They may have been moved by hand in a drawing program. Allowed: 0.02 mm."
+            "They may have been moved by hand in a drawing program. A line may be off by 0.02 mm."
         })
 final class CheckCommand implements Callable<Integer> {
     @Spec

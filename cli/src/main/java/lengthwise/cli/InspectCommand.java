@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
         name = "inspect",
         mixinStandardHelpOptions = true,
         description = {
-            "Shows what a pattern drawing holds: each piece with its measures and marks,",
-            "and what was left out and why. Warnings go to stderr."
+            "Shows what a pattern drawing holds: each piece with its size and marks.",
+            "Also what was left out, and why. Warnings go to stderr."
         })
 final class InspectCommand implements Callable<Integer> {
     @Spec

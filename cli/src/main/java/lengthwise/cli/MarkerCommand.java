@@ -76,7 +76,7 @@ final class MarkerCommand implements Callable<Integer> {
             names = "--iterations",
             paramLabel = "N",
             description =
-                    "sweeps for each fabric; without --seconds the clock is off and the result is the same every time")
+                    "rounds of the search for each fabric; without --seconds the clock is off and the result is the same every time")
     private @Nullable Long iterations;
 
     @Option(names = "--seed", paramLabel = "N", description = "start of the random numbers (default: ${DEFAULT-VALUE})")

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
 
 /**
  * Lengths as makers write them: {@code 18 in}, {@code 1 1/4 in}, {@code 1/8 yd}, {@code 12.5 cm}, {@code 2 yd 4 in}.
@@ -145,17 +146,17 @@ public final class LengthText {
                 .trim();
     }
 
-    /** Returns text that reads back as the same length: {@code 1 1/4 in}, {@code 12.5 cm}. */
+    /** Returns text that reads back as the same length, {@code 1 1/4 in}, {@code 12.5 cm}: exact, not rounded to a tape. */
     public static String print(Length length, LengthUnit unit) {
         String sign = length.micrometres() < 0 ? "-" : "";
         long size = Math.abs(length.micrometres());
         if (!unit.isMetric()) {
-            for (long parts = 1; parts <= FINEST_FRACTION; parts *= 2) {
+            for (int parts = 1; parts <= FINEST_FRACTION; parts *= 2) {
                 long count = nearestCount(size, parts, unit);
                 if (nearest(BigDecimal.valueOf(count * unit.micrometres())
                                 .divide(BigDecimal.valueOf(parts), MathContext.DECIMAL128))
                         == size) {
-                    return sign + fraction(count, parts) + " " + unit.symbol();
+                    return sign + LengthWords.fraction(count, parts) + " " + unit.symbol();
                 }
             }
         }
@@ -168,15 +169,6 @@ public final class LengthText {
         return sign + value.toPlainString() + " " + unit.symbol();
     }
 
-    /** Returns text to read and measure by: to a tenth of a millimetre, or to a 16th of an inch, foot or yard. */
-    public static String about(Length length, LengthUnit unit) {
-        if (unit.isMetric()) {
-            return print(new Length(Math.floorDiv(length.micrometres() + 50, 100) * 100), unit);
-        }
-        String sign = length.micrometres() < 0 ? "-" : "";
-        return sign + fraction(nearestCount(Math.abs(length.micrometres()), 16, unit), 16) + " " + unit.symbol();
-    }
-
     private static long nearestCount(long size, long parts, LengthUnit unit) {
         return nearest(BigDecimal.valueOf(size * parts)
                 .divide(BigDecimal.valueOf(unit.micrometres()), MathContext.DECIMAL128));
@@ -184,16 +176,5 @@ public final class LengthText {
 
     private static long nearest(BigDecimal value) {
         return value.setScale(0, RoundingMode.HALF_UP).longValueExact();
-    }
-
-    private static String fraction(long count, long parts) {
-        long whole = count / parts;
-        long rest = count % parts;
-        if (rest == 0) {
-            return Long.toString(whole);
-        }
-        long common = Long.lowestOneBit(rest);
-        String part = rest / common + "/" + parts / common;
-        return whole == 0 ? part : whole + " " + part;
     }
 }

@@ -64,7 +64,8 @@ public final class LengthWords {
         return decimal.endsWith(".0") ? decimal.substring(0, decimal.length() - 2) : decimal;
     }
 
-    private static String fraction(long count, int parts) {
+    /** Returns a number of parts, a power of two of them to the whole, in lowest terms: 5 of 4 are "1 1/4". */
+    public static String fraction(long count, int parts) {
         long rest = Math.abs(count) % parts;
         long whole = Math.abs(count) / parts;
         String sign = count < 0 ? "−" : "";
