@@ -23,7 +23,7 @@ public final class ExactPacking {
     }
 
     /**
-     * Looks for a packing shorter than the one there is, by constraint programming. One thread; the same arguments give
+     * Looks for a packing shorter than the one there is, by constraint programming, if {@link #canSearch}. One thread; the same arguments give
      * the same packings as long as {@code enough} says no.
      *
      * @param length of the packing there is

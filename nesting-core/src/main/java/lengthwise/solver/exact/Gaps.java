@@ -11,9 +11,18 @@ package lengthwise.solver.exact;
 final class Gaps {
     private Gaps() {}
 
+    /** Returns the largest b that is not above a(b): what some axis keeps between any two rectangles. */
+    static long cornered(long gap) {
+        long apart = (long) Math.sqrt(gap * gap / 2.0) + 2;
+        while (apart > along(gap, apart)) {
+            apart--;
+        }
+        return apart;
+    }
+
     /** Returns a(b), rounded up to the grid where it must lie; the gap itself for b = 1. */
     static long along(long gap, long across) {
-        long square = gap * gap - (across - 1) * (across - 1);
+        long square = Math.max(0, gap * gap - (across - 1) * (across - 1));
         long root = (long) Math.sqrt((double) square);
         while (root * root < square) {
             root++;

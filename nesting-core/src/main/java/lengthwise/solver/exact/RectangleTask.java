@@ -31,5 +31,11 @@ public record RectangleTask(long height, long gap, List<Item> items) {
     }
 
     /** The extent along the strip and across it. */
-    public record Size(long width, long height) {}
+    public record Size(long width, long height) {
+        /** Returns the size after a quarter turn. */
+        @SuppressWarnings("ArgumentSelectionDefectChecker") // swapped on purpose
+        public Size turned() {
+            return new Size(height, width);
+        }
+    }
 }
