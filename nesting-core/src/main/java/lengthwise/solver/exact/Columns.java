@@ -22,7 +22,7 @@ import lengthwise.solver.exact.Packing.Spot;
 final class Columns {
     private Columns() {}
 
-    /** Returns a shortest packing and the bound, or nothing if the rectangles are of another sort. */
+    /** Returns a short packing and the bound, or nothing if the rectangles are of another sort. */
     static Optional<Proof> of(RectangleTask task) {
         long width = task.items().get(0).onlyWay().width();
         boolean fits = task.items().stream()
@@ -31,11 +31,9 @@ final class Columns {
             return Optional.empty();
         }
         Kinds kinds = Kinds.by(task, item -> item.onlyWay().height());
-        return kinds.bars(task.height(), task.gap()).map(bars -> {
-            Packing packing =
-                    new Packing(spots(task, kinds, bars, width), length(FewestBars.count(bars), width, task.gap()));
-            return new Proof(packing, bound(task, kinds, FewestBars.count(bars), width));
-        });
+        FewestBars.Cut cut = kinds.bars(task.height(), task.gap());
+        Packing packing = new Packing(spots(task, kinds, cut.bars(), width), length(cut.count(), width, task.gap()));
+        return Optional.of(new Proof(packing, bound(task, kinds, cut.atLeast(), width)));
     }
 
     private static long length(long columns, long width, long gap) {
@@ -62,7 +60,7 @@ final class Columns {
     }
 
     private static int columns(RectangleTask task, Kinds kinds, long gap) {
-        return kinds.bars(task.height(), gap).map(FewestBars::count).orElse(1);
+        return kinds.bars(task.height(), gap).atLeast();
     }
 
     /** Returns the bars so that equal kinds in different bars are neighbours where they can be. */

@@ -12,7 +12,7 @@ public final class ExactPacking {
 
     private ExactPacking() {}
 
-    /** Returns a shortest packing at once if the rectangles all have one width or one height, else nothing. */
+    /** Returns a short packing and a bound at once if the rectangles all have one width or one height, else nothing. */
     public static Optional<Proof> atOnce(RectangleTask task) {
         return Columns.of(task).or(() -> Rows.of(task));
     }

@@ -3,21 +3,21 @@ package lengthwise.solver.exact;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * Cuts sizes of a few kinds from as few bars as possible, and with the fewest changes from bar to bar among those.
+ * Cuts sizes of a few kinds from as few bars as possible, and with few changes from bar to bar among those.
  *
  * <p>Dynamic programming over what is left of each kind. Some bar of a best solution holds the largest kind left, and
  * nothing more fits into it: other bars can only lose by giving to it. So it is enough to try, for each state, the
- * patterns of such a bar, and each number of bars cut alike. Where there are too many states, the sizes are put where
- * they fit first, the largest first, and the result counts if it needs no more bars than their sum does.
+ * patterns of such a bar, and each number of bars cut alike; among many states, one bar or as many as can be. Where
+ * there are too many, the sizes are put where they fit first, the largest first, and a lower bound is told.
  *
  * <p>Reference: one-dimensional cutting stock; P. Gilmore, R. Gomory, <i>A linear programming approach to the
  * cutting-stock problem</i>, Operations Research 9, 1961, for patterns.
  */
 final class FewestBars {
-    private static final int STATES = 1 << 17;
+    private static final int MOST_STATES = 1 << 20;
+    private static final int FEW_STATES = 1 << 13;
     private static final long STEPS = 30_000_000;
     private static final int GROUP = 1;
     private static final int BAR = 1 << 15;
@@ -52,28 +52,35 @@ final class FewestBars {
         }
     }
 
+    /** Bars that hold all, and how many there must be at least: as many, where the best was found. */
+    record Cut(List<Bars> bars, int atLeast) {
+        int count() {
+            return bars.stream().mapToInt(Bars::times).sum();
+        }
+    }
+
     /**
-     * Returns the bars, alike ones together, or nothing if the best could not be found.
+     * Returns the bars, alike ones together.
      *
      * @param sizes of the kinds, none above the capacity; those that are alone first, then falling
      * @param alone kinds of which a bar holds one in all
      */
-    static Optional<List<Bars>> cut(long[] sizes, int[] counts, boolean[] alone, long capacity) {
+    static Cut cut(long[] sizes, int[] counts, boolean[] alone, long capacity) {
         int[] radix = new int[sizes.length];
         long states = 1;
         for (int kind = 0; kind < sizes.length; kind++) {
             radix[kind] = (int) states;
             states *= counts[kind] + 1;
-            if (states > STATES) {
+            if (states > MOST_STATES) {
                 return firstFit(sizes, counts, alone, capacity);
             }
         }
         FewestBars search = new FewestBars(sizes, counts, alone, radix, (int) states);
-        return search.fill(capacity) ? Optional.of(search.bars()) : firstFit(sizes, counts, alone, capacity);
-    }
-
-    static int count(List<Bars> bars) {
-        return bars.stream().mapToInt(Bars::times).sum();
+        if (!search.fill(capacity)) {
+            return firstFit(sizes, counts, alone, capacity);
+        }
+        List<Bars> bars = search.bars();
+        return new Cut(bars, search.cost[search.cost.length - 1] / BAR);
     }
 
     private boolean fill(long capacity) {
@@ -123,7 +130,7 @@ final class FewestBars {
                 one += pattern[kind] * radix[kind];
             }
         }
-        for (int n = most; n >= 1; n--) {
+        for (int n = most; n >= 1; n -= cost.length <= FEW_STATES ? 1 : Math.max(1, n - 1)) {
             steps++;
             int total = cost[state - n * one] + n * BAR + GROUP;
             if (total < cost[state]) {
@@ -146,7 +153,7 @@ final class FewestBars {
         return bars;
     }
 
-    private static Optional<List<Bars>> firstFit(long[] sizes, int[] counts, boolean[] alone, long capacity) {
+    private static Cut firstFit(long[] sizes, int[] counts, boolean[] alone, long capacity) {
         List<int[]> patterns = new ArrayList<>();
         List<Long> rests = new ArrayList<>();
         int singles = 0;
@@ -167,9 +174,7 @@ final class FewestBars {
                 rests.set(open, rests.get(open) - sizes[kind]);
             }
         }
-        boolean best = patterns.size() <= Math.max(singles, (total + capacity - 1) / capacity);
-        return best
-                ? Optional.of(patterns.stream().map(held -> Bars.of(held, 1)).toList())
-                : Optional.empty();
+        int atLeast = (int) Math.max(singles, (total + capacity - 1) / capacity);
+        return new Cut(patterns.stream().map(held -> Bars.of(held, 1)).toList(), atLeast);
     }
 }

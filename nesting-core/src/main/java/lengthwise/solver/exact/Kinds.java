@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
@@ -45,8 +44,8 @@ final class Kinds {
         return members.get(kind);
     }
 
-    /** Returns the fewest bars of a capacity that hold all of them, each size and the capacity grown by a gap. */
-    Optional<List<FewestBars.Bars>> bars(long capacity, long gap) {
+    /** Returns few bars of a capacity that hold all of them, each size and the capacity grown by a gap. */
+    FewestBars.Cut bars(long capacity, long gap) {
         long[] sizes = keys.stream().mapToLong(key -> key.size() + gap).toArray();
         int[] counts = members.stream().mapToInt(List::size).toArray();
         boolean[] alone = new boolean[keys.size()];

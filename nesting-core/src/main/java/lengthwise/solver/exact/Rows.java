@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import lengthwise.solver.exact.FewestBars.Bars;
 import lengthwise.solver.exact.Packing.Spot;
 import lengthwise.solver.exact.RectangleTask.Item;
@@ -28,24 +29,23 @@ final class Rows {
         this.kinds = Kinds.by(task, item -> item.onlyWay().width());
     }
 
-    /** Returns a shortest packing and the bound, or nothing if the rectangles are of another sort. */
+    /** Returns a short packing and the bound, or nothing if the rectangles are of another sort. */
     static Optional<Proof> of(RectangleTask task) {
         Item first = task.items().get(0);
         long height = first.onlyWay().height();
         boolean fits = task.items().stream()
                 .allMatch(item -> item.ways().size() == 1 && item.onlyWay().height() == height && !item.atEdge());
-        return fits ? new Rows(task, height).proof() : Optional.empty();
+        return fits ? Optional.of(new Rows(task, height).proof()) : Optional.empty();
     }
 
-    private Optional<Proof> proof() {
+    private Proof proof() {
         long gap = task.gap();
-        long length = least(gap, rows(gap));
-        if (length == 0) {
-            return Optional.empty();
-        }
-        long across = leastAcross();
-        long bound = gap == 0 ? length : Math.max(least(Gaps.along(gap, across), rows(gap)), least(gap, rows(1)));
-        return kinds.bars(length, gap).map(bars -> new Proof(new Packing(spots(bars), length), bound));
+        long length = least(gap, rows(gap), FewestBars.Cut::count);
+        long along = gap == 0 ? 0 : Gaps.along(gap, leastAcross());
+        long bound = Math.max(
+                least(along, rows(gap), FewestBars.Cut::atLeast),
+                least(gap, rows(Math.min(1, gap)), FewestBars.Cut::atLeast));
+        return new Proof(new Packing(spots(kinds.bars(length, gap).bars()), length), bound);
     }
 
     private long rows(long gap) {
@@ -67,8 +67,8 @@ final class Rows {
         return high;
     }
 
-    /** Returns the least length for which some rows suffice, or 0 if that could not be found. */
-    private long least(long gap, long rows) {
+    /** Returns the least length for which some rows suffice, by what is counted of the bars. */
+    private long least(long gap, long rows, ToIntFunction<FewestBars.Cut> count) {
         long total = 0;
         long longest = 0;
         for (int kind = 0; kind < kinds.count(); kind++) {
@@ -79,11 +79,7 @@ final class Rows {
         long high = Math.max(low, total - gap);
         while (low < high) {
             long middle = (low + high) / 2;
-            Optional<List<Bars>> bars = kinds.bars(middle, gap);
-            if (bars.isEmpty()) {
-                return 0;
-            }
-            if (FewestBars.count(bars.get()) <= rows) {
+            if (count.applyAsInt(kinds.bars(middle, gap)) <= rows) {
                 high = middle;
             } else {
                 low = middle + 1;

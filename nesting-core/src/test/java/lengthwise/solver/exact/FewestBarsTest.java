@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lengthwise.solver.exact.FewestBars.Bars;
+import lengthwise.solver.exact.FewestBars.Cut;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,29 +22,44 @@ class FewestBarsTest {
     /** Ties of a swim set, by hand: 100 + 46 fills 146; four bars hold 106, four hold the eleven 46 that are left. */
     @Test
     void tiesOnCloth() {
-        List<Bars> bars = cut(new long[] {1060, 1000, 460}, new int[] {4, 3, 14}, 1460);
-        assertThat(FewestBars.count(bars)).isEqualTo(11);
-        assertThat(bars).hasSize(4);
+        Cut cut = cut(new long[] {1060, 1000, 460}, new int[] {4, 3, 14}, 1460);
+        assertThat(cut.count()).isEqualTo(11);
+        assertThat(cut.atLeast()).isEqualTo(11);
+        assertThat(cut.bars()).hasSize(4);
     }
 
     /** By hand: three sizes that must lie alone take a bar each, whatever room is left; others fill it. */
     @Test
     void whatLiesAloneTakesABarEach() {
-        List<Bars> bars = FewestBars.cut(new long[] {30, 20}, new int[] {3, 9}, new boolean[] {true, false}, 100)
-                .orElseThrow();
-        assertThat(FewestBars.count(bars)).isEqualTo(3);
-        assertThat(bars).hasSize(1);
+        Cut cut = FewestBars.cut(new long[] {30, 20}, new int[] {3, 9}, new boolean[] {true, false}, 100);
+        assertThat(cut.count()).isEqualTo(3);
+        assertThat(cut.bars()).hasSize(1);
     }
 
     @Test
-    void manyOfOneSizeNeedNoSearch() {
-        assertThat(FewestBars.count(cut(new long[] {300}, new int[] {2_000}, 1_000)))
-                .isEqualTo(667);
-        assertThat(cut(new long[] {300}, new int[] {2_000}, 1_000)).hasSize(2);
+    void manyOfOneSizeTakeAFullBarOftenAndARest() {
+        Cut cut = cut(new long[] {300}, new int[] {2_000}, 1_000);
+        assertThat(cut.count()).isEqualTo(667);
+        assertThat(cut.bars()).hasSize(2);
+    }
+
+    /** By hand: 100 rib ties alone in their rows, with 3 mm between ties, and 200 neck ties by threes. */
+    @Test
+    void aHundredGarments() {
+        Cut cut = cut(new long[] {1063, 1003, 463}, new int[] {50, 50, 200}, 1463);
+        assertThat(cut.count()).isEqualTo(167);
+        assertThat(cut.atLeast()).isEqualTo(167);
+    }
+
+    /** Sizes 10 to 120, a hundred of each: too many states; they happen to fill 60 bars without a rest. */
+    @Test
+    void tooManyStatesAreFilledByFirstFit() {
         int[] counts = new int[12];
         Arrays.fill(counts, 100);
         long[] sizes = LongStream.rangeClosed(1, 12).map(i -> 130 - 10 * i).toArray();
-        assertThat(FewestBars.count(cut(sizes, counts, 1_300))).isEqualTo(60);
+        Cut cut = cut(sizes, counts, 1_300);
+        assertThat(cut.count()).isEqualTo(60);
+        assertThat(cut.atLeast()).isEqualTo(60);
     }
 
     /** Against a search over all ways to put the sizes into bars one by one. */
@@ -58,9 +74,9 @@ class FewestBarsTest {
         int[] counts = random.ints(kinds, 1, 4).toArray();
         boolean[] alone = new boolean[kinds];
         alone[0] = random.nextInt(3) == 0;
-        List<Bars> bars = FewestBars.cut(falling, counts, alone, 100).orElseThrow();
+        Cut cut = FewestBars.cut(falling, counts, alone, 100);
         int[] held = new int[kinds];
-        for (Bars group : bars) {
+        for (Bars group : cut.bars()) {
             long sum = 0;
             for (int kind = 0; kind < kinds; kind++) {
                 held[kind] += group.times() * group.pattern().get(kind);
@@ -76,7 +92,8 @@ class FewestBarsTest {
                 singles.add(kind);
             }
         }
-        assertThat(FewestBars.count(bars)).isEqualTo(byTrying(falling, alone, singles, 0, new ArrayList<>()));
+        assertThat(cut.atLeast()).isEqualTo(cut.count());
+        assertThat(cut.count()).isEqualTo(byTrying(falling, alone, singles, 0, new ArrayList<>()));
     }
 
     private static int byTrying(long[] sizes, boolean[] alone, List<Integer> singles, int next, List<long[]> bars) {
@@ -106,8 +123,7 @@ class FewestBarsTest {
         return least;
     }
 
-    private static List<Bars> cut(long[] sizes, int[] counts, long capacity) {
-        return FewestBars.cut(sizes, counts, new boolean[sizes.length], capacity)
-                .orElseThrow();
+    private static Cut cut(long[] sizes, int[] counts, long capacity) {
+        return FewestBars.cut(sizes, counts, new boolean[sizes.length], capacity);
     }
 }
