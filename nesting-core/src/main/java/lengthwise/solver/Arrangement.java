@@ -162,12 +162,13 @@ final class Arrangement {
         return largest;
     }
 
-    double overlapOf(int piece) {
-        double sum = 0;
+    /** Returns the largest overlap of a piece. */
+    double largestOf(int piece) {
+        double largest = 0;
         for (double depth : overlap[piece]) {
-            sum += depth;
+            largest = Math.max(largest, depth);
         }
-        return sum;
+        return largest;
     }
 
     /** A copy of where the pieces are. */

@@ -15,8 +15,8 @@ final class Weights {
 
     private Weights() {}
 
-    /** Changes all weights after a sweep. */
-    static void update(Arrangement state) {
+    /** Changes all weights after a sweep; what overlaps by less than a tolerance counts as apart. */
+    static void update(Arrangement state, double tolerance) {
         double largest = state.largest();
         if (largest <= 0) {
             return;
@@ -26,7 +26,7 @@ final class Weights {
             double[] weight = state.weight[i];
             double[] overlap = state.overlap[i];
             for (int j = i + 1; j < state.all; j++) {
-                double changed = overlap[j] > 0
+                double changed = overlap[j] > tolerance
                         ? weight[j] * (LEAST_RISE + MORE_RISE * overlap[j] / largest)
                         : Math.max(1, DECAY * weight[j]);
                 weight[j] = changed;

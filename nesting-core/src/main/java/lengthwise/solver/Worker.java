@@ -8,9 +8,9 @@ import java.util.SplittableRandom;
  * One worker's search: shorten the strip, let the pieces overlap, separate them, again and again.
  *
  * <p>The strip is a little shorter than the best layout; guided local search ({@link Weights}, {@link Relocation}) moves
- * overlapping pieces until none is left. If it does not get there, two large pieces change places and it goes on. After
- * four fifths of the budget only small steps from the best layout are tried (exploration and compression: J. Gardeyn,
- * G. Vanden Berghe, T. Wauters, arXiv 2509.13329, 2025).
+ * overlapping pieces until what is left is small enough for the finish. If it does not get there, it goes on from one of
+ * its {@link Attempts}, where two large pieces change places. After four fifths of the budget only small steps from the
+ * best layout are tried (exploration and compression: J. Gardeyn, G. Vanden Berghe, T. Wauters, arXiv 2509.13329, 2025).
  */
 final class Worker {
     private static final double EXPLORATION = 0.8;
@@ -25,7 +25,10 @@ final class Worker {
     private final Arrangement state;
     private final Relocation relocation;
     private final Finish finish;
+    private final Attempts attempts = new Attempts();
+    /** Two pieces that overlap by no more count as apart: the finish takes the rest out. */
     private final double tolerance;
+
     private final long lowerBound;
 
     private Layout best;
@@ -76,9 +79,10 @@ final class Worker {
     private double explore(double step) {
         load(best);
         shorten(step);
+        attempts.clear();
         int failures = 0;
         while (!stopped && !newBest) {
-            if (separate(200)) {
+            if (separate(200, 3)) {
                 return Math.min(0.01, step * 1.3);
             }
             failures++;
@@ -88,6 +92,8 @@ final class Worker {
             if (failures >= PATIENCE && step > 0.001) {
                 return step / 2;
             }
+            attempts.add(state.snapshot());
+            state.restore(attempts.pick(random));
             disturb();
         }
         return step;
@@ -97,7 +103,7 @@ final class Worker {
         load(best);
         double progress = (run.fraction(iteration, lastImprovement) - EXPLORATION) / (1 - EXPLORATION);
         shorten(0.0005 + (0.00001 - 0.0005) * Math.min(1, Math.max(0, progress)));
-        separate(50);
+        separate(100, 3);
     }
 
     private void load(Layout layout) {
@@ -115,36 +121,39 @@ final class Worker {
         state.resetWeights();
     }
 
-    /** Sweeps until the pieces are apart, or nothing has come of it for a while; then restores the best arrangement. */
-    private boolean separate(int patience) {
+    /**
+     * Sweeps until the pieces are apart. When nothing has come of it for a while it starts again from the least overlap
+     * seen, with the weights as they have become; after some starts in a row without progress it gives up there.
+     */
+    private boolean separate(int patience, int starts) {
         Arrangement.Snapshot least = state.snapshot();
-        double nearlyApart = tolerance;
-        int idle = 0;
-        while (idle < patience) {
-            sweep();
-            if (stopped || newBest) {
-                return false;
-            }
-            if (state.largest() <= nearlyApart) {
-                Optional<Layout> legal = finish.of(state).filter(layout -> layout.length() < best.length());
-                if (legal.isPresent()) {
-                    improve(legal.get());
-                    return true;
+        int without = 0;
+        while (without < starts) {
+            double before = least.total;
+            int idle = 0;
+            while (idle < patience) {
+                sweep();
+                if (stopped || newBest) {
+                    return false;
                 }
-                nearlyApart /= 2;
-            }
-            double total = state.total();
-            if (total < least.total) {
-                if (total < 0.98 * least.total) {
-                    idle = 0;
+                if (state.largest() <= tolerance) {
+                    Optional<Layout> legal = finish.of(state).filter(layout -> layout.length() < best.length());
+                    legal.ifPresent(this::improve);
+                    return legal.isPresent();
                 }
-                least = state.snapshot();
-            } else {
                 idle++;
+                double total = state.total();
+                if (total < least.total) {
+                    if (total < 0.98 * least.total) {
+                        idle = 0;
+                    }
+                    least = state.snapshot();
+                }
+                Weights.update(state, tolerance);
             }
-            Weights.update(state);
+            without = least.total < 0.98 * before ? 0 : without + 1;
+            state.restore(least);
         }
-        state.restore(least);
         return false;
     }
 
@@ -152,7 +161,7 @@ final class Worker {
         int[] order = new int[state.pieces];
         int n = 0;
         for (int i = 0; i < state.pieces; i++) {
-            if (state.overlapOf(i) > 0) {
+            if (state.largestOf(i) > tolerance) {
                 order[n++] = i;
             }
         }
@@ -163,7 +172,7 @@ final class Worker {
             order[other] = piece;
         }
         for (int k = 0; k < n && !stopped; k++) {
-            if (state.overlapOf(order[k]) > 0) {
+            if (state.largestOf(order[k]) > tolerance) {
                 relocation.move(order[k]);
                 stopped = run.cancelled();
             }

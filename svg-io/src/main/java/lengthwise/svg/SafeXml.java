@@ -52,7 +52,11 @@ final class SafeXml {
     record Read(SVGOMDocument document, String generator) {}
 
     static Read read(Path file) throws DrawingException {
-        byte[] bytes = bytes(file);
+        return read(file.toString(), bytes(file));
+    }
+
+    /** Reads a document from bytes that are not compressed; complaints call it by a name. */
+    static Read read(String file, byte[] bytes) throws DrawingException {
         Builder builder = new Builder();
         try {
             XMLReader reader = parser().getXMLReader();
@@ -220,7 +224,7 @@ final class SafeXml {
             return new SAXParseException(why, locator);
         }
 
-        private Read result(Path file) throws DrawingException {
+        private Read result(String file) throws DrawingException {
             if (elements == 0) {
                 throw new DrawingException(file + ": there is no drawing in it.");
             }

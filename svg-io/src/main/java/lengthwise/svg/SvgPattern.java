@@ -1,5 +1,6 @@
 package lengthwise.svg;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import lengthwise.drawing.Drawing;
@@ -19,7 +20,21 @@ public final class SvgPattern {
      *     measure what it should
      */
     public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
-        SvgReader reader = new SvgReader(file.toString(), SafeXml.read(file));
+        return read(file.toString(), SafeXml.read(file), scale);
+    }
+
+    /**
+     * Recognises the pieces of a drawing that stands in no file.
+     *
+     * @param name what complaints call it
+     * @throws DrawingException likewise
+     */
+    public static PatternDrawing read(String name, String svg, ScaleStatement scale) throws DrawingException {
+        return read(name, SafeXml.read(name, svg.getBytes(StandardCharsets.UTF_8)), scale);
+    }
+
+    private static PatternDrawing read(String name, SafeXml.Read source, ScaleStatement scale) throws DrawingException {
+        SvgReader reader = new SvgReader(name, source);
         Drawing drawing = reader.draw(scale.millimetresPerUnit());
         OptionalDouble byScaleBox = Recognition.millimetresPerUnit(drawing, scale);
         // Curves are flattened at the true scale, so the file is drawn again rather than enlarged.
