@@ -22,12 +22,14 @@ final class ProgressLine {
 
     private static final Duration BETWEEN_REWRITES = Duration.ofMillis(200);
 
+    private static final String NOTHING_YET = "laying the first pieces";
+
     private final PrintWriter err;
     private final boolean terminal;
     private final String fabric;
     private final InstantSource clock;
     private double fraction;
-    private String found = "laying the first pieces";
+    private String found = NOTHING_YET;
     private String shown = "";
     private Instant shownAt = Instant.MIN;
 
@@ -56,8 +58,13 @@ final class ProgressLine {
 
     /** Takes note of a better marker. */
     synchronized void better(Length length, double efficiency) {
+        boolean first = found.equals(NOTHING_YET);
         found = String.format(Locale.ROOT, "%.3f m, %.1f %% used", length.millimetres() / 1000, efficiency * 100);
-        showIfDue();
+        if (first) {
+            show();
+        } else {
+            showIfDue();
+        }
     }
 
     /**

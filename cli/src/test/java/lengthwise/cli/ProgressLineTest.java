@@ -51,14 +51,17 @@ class ProgressLineTest {
     }
 
     @Test
-    void showsLaterWhatCameTooSoon() {
+    void showsTheFirstMarkerAtOnceAndLaterWhatElseCameTooSoon() {
         line.start();
         passes(10);
         improved(10, 3000);
-        assertThat(last()).contains("laying");
-        passes(200);
-        working(210);
         assertThat(last()).contains("3.000 m");
+        passes(10);
+        improved(20, 2900);
+        assertThat(last()).contains("3.000 m");
+        passes(200);
+        working(220);
+        assertThat(last()).contains("2.900 m");
     }
 
     @Test

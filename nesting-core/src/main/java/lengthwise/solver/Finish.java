@@ -14,7 +14,7 @@ import lengthwise.solver.compaction.Compaction;
  * What fails the test is solved again with stricter rows; nothing illegal leaves.
  *
  * <p>A curve flattened to 5 µm has hundreds of convex parts, and the rows of a pair cost their product. So while a
- * search runs its finish works on outlines simplified outward by at most 50 µm, and only the last one on the true ones,
+ * search runs its finish works on outlines simplified outward, and only the last one on the true ones,
  * with short steps: that is where the last hundredths are won.
  */
 final class Finish {

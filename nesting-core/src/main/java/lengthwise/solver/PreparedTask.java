@@ -33,7 +33,9 @@ final class PreparedTask {
             .toList();
 
     private static final int SIMPLE_ENOUGH = 16;
-    private static final double SIMPLIFICATION = 50;
+    private static final double LEAST_SIMPLIFICATION = 50;
+    /** What the search takes for apart; a curve need not be truer than that on the way. */
+    private static final double SIMPLIFICATION_OF_HEIGHT = 1e-4;
 
     private final LayoutTask task;
     private final List<Shape> shapes = new ArrayList<>();
@@ -41,6 +43,7 @@ final class PreparedTask {
     private final List<List<Variant>> variants = new ArrayList<>();
     private final List<Shape> obstacles = new ArrayList<>();
     private final List<Integer> unplaceable = new ArrayList<>();
+    private final double simplification;
     private final long largestGap;
     private final int[] bondOf;
     private final Map<Ring, Integer> baseOf = new HashMap<>();
@@ -52,6 +55,7 @@ final class PreparedTask {
 
     PreparedTask(LayoutTask task) {
         this.task = task;
+        this.simplification = Math.max(LEAST_SIMPLIFICATION, SIMPLIFICATION_OF_HEIGHT * task.height());
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
         Arrays.fill(bondOf, -1);
@@ -198,7 +202,7 @@ final class PreparedTask {
         return shapes;
     }
 
-    /** Returns a shape, grown outward by at most 50 µm where that saves vertices. */
+    /** Returns a shape, grown outward by a ten-thousandth of the strip's height at most, where that saves vertices. */
     ConvexParts simple(Shape shape) {
         return simpleShapes.computeIfAbsent(
                 shape.index(), index -> simple(shape.base()).oriented(shape.orientation()));
@@ -212,7 +216,7 @@ final class PreparedTask {
                 return exact;
             }
             try {
-                return ConvexParts.of(OutwardSimplification.of(exact.ring(), SIMPLIFICATION));
+                return ConvexParts.of(OutwardSimplification.of(exact.ring(), simplification));
             } catch (IllegalArgumentException crossesItself) {
                 // two boundaries nearer than the simplification: keep the true ones
                 return exact;
