@@ -144,7 +144,7 @@ public class KernelBenchmark {
         for (int piece = 0; piece < state.arrangement.pieces; piece++) {
             state.relocation.move(piece);
         }
-        Weights.update(state.arrangement, 1e-4 * state.arrangement.task.height());
+        Weights.update(state.arrangement, state.arrangement.task.tolerance());
     }
 
     private static LayoutTask pieces() {

@@ -183,7 +183,7 @@ final class ReportHtml {
         }
         length("rounded up to the shop's step of " + LengthWords.both(fabric.soldBy()), purchase.rounding());
         html.open("tr", "class", "sum").element("td", "to buy");
-        html.element("td", LengthWords.metric(purchase.buy()), "class", "number");
+        html.element("td", LengthWords.metricUp(purchase.buy()), "class", "number");
         html.element("td", LengthWords.yardsUp(purchase.buy()), "class", "number")
                 .close()
                 .line();
@@ -471,7 +471,7 @@ final class ReportHtml {
         for (FabricRun fabricRun : run.fabrics()) {
             html.element(
                             "li",
-                            "%s: %s, after %s sweeps."
+                            "%s: %s, after %s rounds of the search."
                                     .formatted(
                                             fabricRun.marker().order().fabric().name(),
                                             why(fabricRun.reason()),

@@ -164,7 +164,7 @@ class RunFilesTest {
                 .contains("One layer.", "Folded: 1.20 m.")
                 .contains("Cut list: 3 pieces", "1 (L), 2 (R)")
                 .contains("One loop more than ordered.")
-                .contains("seed 7, workers 2", "after 1234 sweeps")
+                .contains("seed 7, workers 2", "after 1234 rounds of the search")
                 .contains("hydrogen chloride", "Mind the width.");
     }
 

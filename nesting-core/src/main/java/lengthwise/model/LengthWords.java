@@ -45,8 +45,12 @@ public final class LengthWords {
 
     /** Returns a length to buy in metres, rounded up to the millimetre, and in yards, rounded up to an eighth. */
     public static String toBuy(Length length) {
-        Length up = new Length(Math.floorDiv(length.micrometres() + MILLIMETRE - 1, MILLIMETRE) * MILLIMETRE);
-        return metric(up) + " (" + yardsUp(length) + ")";
+        return metricUp(length) + " (" + yardsUp(length) + ")";
+    }
+
+    /** Returns the same as {@link #metric}, rounded up to the millimetre: never less than there is to buy. */
+    public static String metricUp(Length length) {
+        return metric(new Length(Math.floorDiv(length.micrometres() + MILLIMETRE - 1, MILLIMETRE) * MILLIMETRE));
     }
 
     /** A number of units of {@code step} micrometres each, with a point before the last {@code digits} digits. */

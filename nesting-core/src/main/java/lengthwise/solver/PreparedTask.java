@@ -34,8 +34,6 @@ final class PreparedTask {
 
     private static final int SIMPLE_ENOUGH = 16;
     private static final double LEAST_SIMPLIFICATION = 50;
-    /** What the search takes for apart; a curve need not be truer than that on the way. */
-    private static final double SIMPLIFICATION_OF_HEIGHT = 1e-4;
 
     private final LayoutTask task;
     private final List<Shape> shapes = new ArrayList<>();
@@ -43,7 +41,6 @@ final class PreparedTask {
     private final List<List<Variant>> variants = new ArrayList<>();
     private final List<Shape> obstacles = new ArrayList<>();
     private final List<Integer> unplaceable = new ArrayList<>();
-    private final double simplification;
     private final long largestGap;
     private final int[] bondOf;
     private final Map<Ring, Integer> baseOf = new HashMap<>();
@@ -55,7 +52,6 @@ final class PreparedTask {
 
     PreparedTask(LayoutTask task) {
         this.task = task;
-        this.simplification = Math.max(LEAST_SIMPLIFICATION, SIMPLIFICATION_OF_HEIGHT * task.height());
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
         Arrays.fill(bondOf, -1);
@@ -202,7 +198,12 @@ final class PreparedTask {
         return shapes;
     }
 
-    /** Returns a shape, grown outward by a ten-thousandth of the strip's height at most, where that saves vertices. */
+    /** Returns by how much two pieces may overlap in the search and count as apart, in µm: the finish takes it out. */
+    double tolerance() {
+        return 1e-4 * task.height();
+    }
+
+    /** Returns a shape, grown outward where that saves vertices; on the way no curve is truer than the tolerance. */
     ConvexParts simple(Shape shape) {
         return simpleShapes.computeIfAbsent(
                 shape.index(), index -> simple(shape.base()).oriented(shape.orientation()));
@@ -216,7 +217,8 @@ final class PreparedTask {
                 return exact;
             }
             try {
-                return ConvexParts.of(OutwardSimplification.of(exact.ring(), simplification));
+                return ConvexParts.of(
+                        OutwardSimplification.of(exact.ring(), Math.max(LEAST_SIMPLIFICATION, tolerance())));
             } catch (IllegalArgumentException crossesItself) {
                 // two boundaries nearer than the simplification: keep the true ones
                 return exact;
@@ -268,7 +270,10 @@ final class PreparedTask {
                 .orElse(0);
     }
 
-    /** Returns a length no layout can be below, at once: {@link LowerBound#atOnce}, and where each piece ends when it lies alone. */
+    /**
+     * Returns a length no layout can be below, found at once: {@link LowerBound#atOnce}, and where each piece ends when
+     * it lies alone.
+     */
     long lowerBound() {
         long byPiece = variants.stream()
                 .mapToLong(list -> list.stream()

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
  * How to search: nothing here changes what is a legal layout.
  *
  * @param cancelled asked between sweeps; when it says yes the search returns its best layout
- * @param watcher called on the searching thread; must return fast
+ * @param watcher called on the searching threads, by one at a time; must return fast
  */
 public record Search(
         StopRule stop,

@@ -26,9 +26,7 @@ final class Worker {
     private final Relocation relocation;
     private final Finish finish;
     private final Attempts attempts = new Attempts();
-    /** Two pieces that overlap by no more count as apart: the finish takes the rest out. */
     private final double tolerance;
-
     private final long lowerBound;
 
     private Layout best;
@@ -52,7 +50,7 @@ final class Worker {
         this.state = new Arrangement(task, pairs);
         this.relocation = new Relocation(state);
         this.finish = Finish.onTheWay(task, () -> run.cancelled() || run.fraction(iteration, lastImprovement) >= 1);
-        this.tolerance = 1e-4 * task.height();
+        this.tolerance = task.tolerance();
         this.lowerBound = task.lowerBound();
         this.best = first;
     }

@@ -48,6 +48,7 @@ class LengthWordsTest {
     @Test
     void whatIsToBuyIsNeverRoundedDown() {
         assertThat(LengthWords.toBuy(Length.ofMillimetres(1234.001))).isEqualTo("1.235 m (1 3/8 yd)");
+        assertThat(LengthWords.metricUp(Length.ofMillimetres(2057.4))).isEqualTo("2.058 m");
     }
 
     @Test

@@ -1,12 +1,6 @@
 package lengthwise.solver.exact;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import lengthwise.solver.exact.FewestBars.Bars;
 import lengthwise.solver.exact.Packing.Spot;
 
 /**
@@ -32,7 +26,9 @@ final class Columns {
         }
         Kinds kinds = Kinds.by(task, item -> item.onlyWay().height());
         FewestBars.Cut cut = kinds.bars(task.height(), task.gap());
-        Packing packing = new Packing(spots(task, kinds, cut.bars(), width), length(cut.count(), width, task.gap()));
+        Packing packing = new Packing(
+                kinds.laid(cut.bars(), task.gap(), width, (along, across) -> new Spot(0, across, along)),
+                length(cut.count(), width, task.gap()));
         return Optional.of(new Proof(packing, bound(task, kinds, cut.atLeast(), width)));
     }
 
@@ -61,31 +57,5 @@ final class Columns {
 
     private static int columns(RectangleTask task, Kinds kinds, long gap) {
         return kinds.bars(task.height(), gap).atLeast();
-    }
-
-    /** Returns the bars so that equal kinds in different bars are neighbours where they can be. */
-    static List<Bars> alikeTogether(List<Bars> bars) {
-        Comparator<Bars> byPattern = Comparator.comparing(
-                group -> group.pattern().stream().mapToInt(Integer::intValue).toArray(), Arrays::compare);
-        return bars.stream().sorted(byPattern.reversed()).toList();
-    }
-
-    private static List<Spot> spots(RectangleTask task, Kinds kinds, List<Bars> bars, long width) {
-        List<Spot> spots = new ArrayList<>(Collections.nCopies(task.items().size(), new Spot(0, 0, 0)));
-        int[] used = new int[kinds.count()];
-        long x = 0;
-        for (Bars group : alikeTogether(bars)) {
-            for (int n = 0; n < group.times(); n++) {
-                long y = 0;
-                for (int kind = 0; kind < used.length; kind++) {
-                    for (int i = 0; i < group.pattern().get(kind); i++) {
-                        spots.set(kinds.members(kind).get(used[kind]++), new Spot(0, x, y));
-                        y += kinds.extent(kind) + task.gap();
-                    }
-                }
-                x += width + task.gap();
-            }
-        }
-        return spots;
     }
 }

@@ -23,8 +23,8 @@ public final class ExactPacking {
     }
 
     /**
-     * Looks for a packing shorter than the one there is, by constraint programming, if {@link #canSearch}. One thread; the same arguments give
-     * the same packings as long as {@code enough} says no.
+     * Looks for a packing shorter than the one there is, by constraint programming, if {@link #canSearch}. One thread;
+     * the same arguments give the same packings as long as {@code enough} says no.
      *
      * @param length of the packing there is
      * @param lowerBound known so far

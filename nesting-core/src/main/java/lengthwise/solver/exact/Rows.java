@@ -1,7 +1,5 @@
 package lengthwise.solver.exact;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
@@ -48,6 +46,10 @@ final class Rows {
         return new Proof(new Packing(spots(kinds.bars(length, gap).bars()), length), bound);
     }
 
+    private List<Spot> spots(List<Bars> bars) {
+        return kinds.laid(bars, task.gap(), height, (along, across) -> new Spot(0, along, across));
+    }
+
     private long rows(long gap) {
         return (task.height() + gap) / (height + gap);
     }
@@ -86,24 +88,5 @@ final class Rows {
             }
         }
         return high;
-    }
-
-    private List<Spot> spots(List<Bars> bars) {
-        List<Spot> spots = new ArrayList<>(Collections.nCopies(task.items().size(), new Spot(0, 0, 0)));
-        int[] used = new int[kinds.count()];
-        long y = 0;
-        for (Bars group : Columns.alikeTogether(bars)) {
-            for (int n = 0; n < group.times(); n++) {
-                long x = 0;
-                for (int kind = 0; kind < used.length; kind++) {
-                    for (int i = 0; i < group.pattern().get(kind); i++) {
-                        spots.set(kinds.members(kind).get(used[kind]++), new Spot(0, x, y));
-                        x += kinds.extent(kind) + task.gap();
-                    }
-                }
-                y += height + task.gap();
-            }
-        }
-        return spots;
     }
 }
