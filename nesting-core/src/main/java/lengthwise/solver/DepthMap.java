@@ -1,7 +1,9 @@
 package lengthwise.solver;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import lengthwise.geometry.NoFitPolygon;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Answers, for a displacement of one shape against another, how far it lies inside their no-fit polygon and which way is
@@ -9,22 +11,20 @@ import lengthwise.geometry.NoFitPolygon;
  * intersection-depth of polyhedra</i>, 1993). Outside it answers the distance, as far as a band.
  *
  * <p>The box of the no-fit polygon, grown by the band, is divided into squares; each knows the few boundary segments that
- * can be nearest to a point in it, so an answer takes a handful of operations. Squares are found by halving: a
- * segment that is too far for a square is too far for its quarters.
+ * can be nearest to a point in it, so an answer takes a handful of operations. Most of a map is never asked, so
+ * only large squares are made at first, and a large one is divided when someone asks for a point in it. Answers do not
+ * depend on that.
  */
 final class DepthMap {
     /** Depth that stands for “farther apart than the band”. */
     static final double FAR = -1e18;
 
-    private static final int LEVELS = 6;
+    /** Squares along a side of the box, and along a side of a large square. */
+    private static final int SIDE = 8;
 
-    private final double originX;
-    private final double originY;
     private final double perMicrometre;
-    private final int side;
-    private final int[] listAt;
-    private int[] lists = new int[1024];
-    private int listsEnd = 1;
+    private final int[] large;
+    private final AtomicReferenceArray<int @Nullable []> small = new AtomicReferenceArray<>(SIDE * SIDE);
     private final double band;
 
     private final double[] fromX;
@@ -72,66 +72,85 @@ final class DepthMap {
         minY = bottom - band;
         maxX = right + band;
         maxY = top + band;
-        int levels = n <= 8 ? LEVELS - 2 : n <= 24 ? LEVELS - 1 : LEVELS;
-        side = 1 << levels;
-        double extent = Math.max(maxX - minX, maxY - minY);
-        originX = minX;
-        originY = minY;
-        perMicrometre = side / extent;
-        listAt = new int[side * side];
+        perMicrometre = SIDE * SIDE / Math.max(maxX - minX, maxY - minY);
         int[] all = new int[n];
         for (int s = 0; s < n; s++) {
             all[s] = s;
         }
-        divide(0, 0, side, all, n);
-        lists = Arrays.copyOf(lists, listsEnd);
+        large = new Division(minX, minY, SIDE / perMicrometre).of(all, n);
     }
 
-    private void divide(int column, int row, int size, int[] candidates, int n) {
-        double half = size / (2 * perMicrometre);
-        double centreX = originX + column / perMicrometre + half;
-        double centreY = originY + row / perMicrometre + half;
-        double[] distance = new double[n];
-        double least = Double.MAX_VALUE;
-        for (int k = 0; k < n; k++) {
-            distance[k] = Math.sqrt(squaredDistance(candidates[k], centreX, centreY));
-            least = Math.min(least, distance[k]);
-        }
-        double radius = half * 1.4143;
-        int[] near = new int[n];
-        int count = 0;
-        for (int k = 0; k < n; k++) {
-            if (distance[k] <= least + 2 * radius + 1) {
-                near[count++] = candidates[k];
-            }
-        }
-        boolean allOutside = least > radius + 1 && !isInside(near, count, centreX, centreY);
-        if (allOutside && least > radius + band) {
-            return; // list 0: far
-        }
-        if (size == 1 || count <= 2) {
-            int at = addList(near, count);
-            for (int r = row; r < row + size; r++) {
-                Arrays.fill(listAt, r * side + column, r * side + column + size, at);
-            }
-            return;
-        }
-        int next = size / 2;
-        divide(column, row, next, near, count);
-        divide(column + next, row, next, near, count);
-        divide(column, row + next, next, near, count);
-        divide(column + next, row + next, next, near, count);
-    }
+    /**
+     * A square divided into squares, by halving: a segment that is too far for a square is too far for its quarters. The
+     * table has for each square, row by row, where in the table its list stands: how many segments, and which; 0
+     * for a square that is far.
+     */
+    private final class Division {
+        private final double cornerX;
+        private final double cornerY;
+        private final double square;
+        private int[] table = new int[8 * SIDE * SIDE];
+        private int end = SIDE * SIDE;
 
-    private int addList(int[] segments, int count) {
-        if (listsEnd + count + 1 > lists.length) {
-            lists = Arrays.copyOf(lists, 2 * lists.length + count);
+        Division(double cornerX, double cornerY, double square) {
+            this.cornerX = cornerX;
+            this.cornerY = cornerY;
+            this.square = square;
         }
-        int at = listsEnd;
-        lists[at] = count;
-        System.arraycopy(segments, 0, lists, at + 1, count);
-        listsEnd += count + 1;
-        return at;
+
+        int[] of(int[] candidates, int n) {
+            if (n > 0) {
+                divide(0, 0, SIDE, candidates, n);
+            }
+            return Arrays.copyOf(table, end);
+        }
+
+        private void divide(int column, int row, int size, int[] candidates, int n) {
+            double half = 0.5 * size * square;
+            double centreX = cornerX + column * square + half;
+            double centreY = cornerY + row * square + half;
+            double[] distance = new double[n];
+            double least = Double.MAX_VALUE;
+            for (int k = 0; k < n; k++) {
+                distance[k] = Math.sqrt(squaredDistance(candidates[k], centreX, centreY));
+                least = Math.min(least, distance[k]);
+            }
+            double radius = half * 1.4143;
+            int[] near = new int[n];
+            int count = 0;
+            for (int k = 0; k < n; k++) {
+                if (distance[k] <= least + 2 * radius + 1) {
+                    near[count++] = candidates[k];
+                }
+            }
+            boolean allOutside = least > radius + 1 && !isInside(near, count, centreX, centreY);
+            if (allOutside && least > radius + band) {
+                return; // far
+            }
+            if (size == 1 || count <= 2) {
+                int at = add(near, count);
+                for (int r = row; r < row + size; r++) {
+                    Arrays.fill(table, r * SIDE + column, r * SIDE + column + size, at);
+                }
+                return;
+            }
+            int next = size / 2;
+            divide(column, row, next, near, count);
+            divide(column + next, row, next, near, count);
+            divide(column, row + next, next, near, count);
+            divide(column + next, row + next, next, near, count);
+        }
+
+        private int add(int[] segments, int count) {
+            if (end + count + 1 > table.length) {
+                table = Arrays.copyOf(table, 2 * table.length + count);
+            }
+            int at = end;
+            table[at] = count;
+            System.arraycopy(segments, 0, table, at + 1, count);
+            end += count + 1;
+            return at;
+        }
     }
 
     private double squaredDistance(int s, double x, double y) {
@@ -167,7 +186,8 @@ final class DepthMap {
 
     /** Answers depth and way out for the displacement (x, y). */
     void look(double x, double y, Contact contact) {
-        int list = list(x, y);
+        int[] lists = lists(x, y);
+        int list = list(lists, x, y);
         if (list == 0) {
             contact.depth = FAR;
             return;
@@ -211,7 +231,16 @@ final class DepthMap {
 
     /** Returns depth alone. */
     double depth(double x, double y) {
-        int list = list(x, y);
+        int[] lists = lists(x, y);
+        return depth(lists, list(lists, x, y), x, y);
+    }
+
+    /** Returns the same without dividing a square for it. */
+    double rareDepth(double x, double y) {
+        return depth(large, list(large, x, y), x, y);
+    }
+
+    private double depth(int[] lists, int list, double x, double y) {
         if (list == 0) {
             return FAR;
         }
@@ -235,17 +264,56 @@ final class DepthMap {
         return beside > 0 ? distance : -distance;
     }
 
-    private int list(double x, double y) {
-        if (!(x > minX && x < maxX && y > minY && y < maxY)) {
-            return 0;
-        }
-        int column = (int) ((x - originX) * perMicrometre);
-        int row = (int) ((y - originY) * perMicrometre);
-        return listAt[Math.min(row, side - 1) * side + Math.min(column, side - 1)];
+    private boolean isNear(double x, double y) {
+        return x > minX && x < maxX && y > minY && y < maxY;
     }
 
-    /** Returns about how many bytes this map takes. */
+    private int column(double x) {
+        return Math.min(SIDE * SIDE - 1, (int) ((x - minX) * perMicrometre));
+    }
+
+    private int row(double y) {
+        return Math.min(SIDE * SIDE - 1, (int) ((y - minY) * perMicrometre));
+    }
+
+    /** Returns the table to ask for a point. */
+    private int[] lists(double x, double y) {
+        if (!isNear(x, y)) {
+            return large;
+        }
+        int square = row(y) / SIDE * SIDE + column(x) / SIDE;
+        int[] known = small.getAcquire(square);
+        return known != null ? known : divided(square);
+    }
+
+    private int[] divided(int square) {
+        int list = large[square];
+        int count = list == 0 ? 0 : large[list];
+        int[] candidates = Arrays.copyOfRange(large, list + 1, list + 1 + count);
+        double largeSide = SIDE / perMicrometre;
+        int[] table = new Division(
+                        minX + square % SIDE * largeSide, minY + square / SIDE * largeSide, 1 / perMicrometre)
+                .of(candidates, count);
+        small.setRelease(square, table);
+        return table;
+    }
+
+    private int list(int[] lists, double x, double y) {
+        if (!isNear(x, y)) {
+            return 0;
+        }
+        return lists == large
+                ? large[row(y) / SIDE * SIDE + column(x) / SIDE]
+                : lists[row(y) % SIDE * SIDE + column(x) % SIDE];
+    }
+
+    /** Returns about how many bytes this map takes so far. */
     long bytes() {
-        return 4L * (listAt.length + lists.length) + 40L * fromX.length + 200;
+        long bytes = 4L * large.length + 40L * fromX.length + 600;
+        for (int square = 0; square < SIDE * SIDE; square++) {
+            int[] table = small.getAcquire(square);
+            bytes += table == null ? 0 : 16 + 4L * table.length;
+        }
+        return bytes;
     }
 }

@@ -57,7 +57,10 @@ final class Pair {
         field = new float[fieldColumns * fieldRows];
         for (int row = 0; row < fieldRows; row++) {
             for (int column = 0; column < fieldColumns; column++) {
-                field[row * fieldColumns + column] = (float) hindrance(minX + column * step, minY + row * step);
+                double dx = minX + column * step;
+                double dy = minY + row * step;
+                double depth = map.rareDepth(xx * dx + xy * dy, yx * dx + yy * dy);
+                field[row * fieldColumns + column] = (float) Math.max(0, depth + reach);
             }
         }
     }
