@@ -290,9 +290,9 @@ final class DepthMap {
         int list = large[square];
         int count = list == 0 ? 0 : large[list];
         int[] candidates = Arrays.copyOfRange(large, list + 1, list + 1 + count);
-        double largeSide = SIDE / perMicrometre;
-        int[] table = new Division(
-                        minX + square % SIDE * largeSide, minY + square / SIDE * largeSide, 1 / perMicrometre)
+        int column = square % SIDE * SIDE;
+        int row = square / SIDE * SIDE;
+        int[] table = new Division(minX + column / perMicrometre, minY + row / perMicrometre, 1 / perMicrometre)
                 .of(candidates, count);
         small.setRelease(square, table);
         return table;
