@@ -36,24 +36,53 @@ final class PreparedTask {
     private static final double LEAST_SIMPLIFICATION = 50;
 
     private final LayoutTask task;
-    private final List<Shape> shapes = new ArrayList<>();
-    private final List<ConvexParts> bases = new ArrayList<>();
+    private final List<Shape> shapes;
+    private final List<ConvexParts> bases;
     private final List<List<Variant>> variants = new ArrayList<>();
-    private final List<Shape> obstacles = new ArrayList<>();
+    private final List<Shape> obstacles;
     private final List<Integer> unplaceable = new ArrayList<>();
     private final long largestGap;
     private final int[] bondOf;
-    private final Map<Ring, Integer> baseOf = new HashMap<>();
-    private final Map<ShapeKey, Shape> shapeOf = new HashMap<>();
-    private final Map<Integer, ConvexParts> simpleBases = new ConcurrentHashMap<>();
-    private final Map<Integer, ConvexParts> simpleShapes = new ConcurrentHashMap<>();
+    private final Map<Ring, Integer> baseOf;
+    private final Map<ShapeKey, Shape> shapeOf;
+    private final Map<Integer, ConvexParts> simpleBases;
+    private final Map<Integer, ConvexParts> simpleShapes;
 
     private record ShapeKey(Ring ring, long gap) {}
 
     PreparedTask(LayoutTask task) {
         this.task = task;
+        this.shapes = new ArrayList<>();
+        this.bases = new ArrayList<>();
+        this.obstacles = new ArrayList<>();
+        this.baseOf = new HashMap<>();
+        this.shapeOf = new HashMap<>();
+        this.simpleBases = new ConcurrentHashMap<>();
+        this.simpleShapes = new ConcurrentHashMap<>();
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
+        prepareDemands();
+        for (Obstacle obstacle : task.obstacles()) {
+            obstacles.add(obstacleShape(obstacle.region()));
+        }
+    }
+
+    /** Prepares another task on the same cloth; new shapes are added to those of the first, which both then have. */
+    PreparedTask(LayoutTask task, PreparedTask first) {
+        this.task = task;
+        this.shapes = first.shapes;
+        this.bases = first.bases;
+        this.obstacles = first.obstacles;
+        this.baseOf = first.baseOf;
+        this.shapeOf = first.shapeOf;
+        this.simpleBases = first.simpleBases;
+        this.simpleShapes = first.simpleShapes;
+        this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
+        this.bondOf = new int[task.demands().size()];
+        prepareDemands();
+    }
+
+    private void prepareDemands() {
         Arrays.fill(bondOf, -1);
         for (int demand = 0; demand < task.demands().size(); demand++) {
             variants.add(new ArrayList<>(variantsOf(task.demands().get(demand))));
@@ -67,9 +96,6 @@ final class PreparedTask {
             if (variants.get(demand).isEmpty()) {
                 unplaceable.add(demand);
             }
-        }
-        for (Obstacle obstacle : task.obstacles()) {
-            obstacles.add(obstacleShape(obstacle.region()));
         }
     }
 

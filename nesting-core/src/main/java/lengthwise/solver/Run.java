@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
 import lengthwise.solver.SearchResult.StopReason;
 
 /** One search from its first layout to its result: what all workers share. */
@@ -19,6 +21,7 @@ final class Run {
     private final Instant start;
     private long bound;
     private long sweepsBefore;
+    private int asides;
     private Layout best = new Layout(List.of(), Long.MAX_VALUE);
     private Instant lastGain;
     private Instant lastWord;
@@ -39,31 +42,41 @@ final class Run {
             Layout nothing = new Layout(List.of(), 0);
             return new SearchResult.Solved(nothing, 0, progress(0, 0), StopReason.PROVEN_SHORTEST);
         }
-        for (Comparator<Integer> order : FirstLayout.orders(task)) {
-            if (best.poses().isEmpty() || !cancelled()) {
-                FirstLayout.build(task, RASTER_ROWS, order).ifPresent(layout -> offer(layout, 0));
-            }
-        }
+        layFirst();
         if (best.poses().isEmpty()) {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
         proven(LowerBound.of(task.layoutTask()), 0);
+        Optional<RectangleStart> rectangles = RectangleStart.of(task);
         if (!isOver(0, 0, best)) {
-            RectangleStart.of(task).ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
+            rectangles.ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
         }
-        if (!isOver(0, 0, best)) {
-            work();
+        Optional<BlockRace> race = isOver(0, 0, best) && rectangles.isPresent() ? Optional.empty() : BlockRace.of(task);
+        if (race.isPresent()) {
+            Layout chosen = race.get().run(this, best);
+            offer(chosen, 0);
+            best = chosen;
+            isOver(0, 0, best);
+        } else if (!isOver(0, 0, best)) {
+            Pairs pairs = pairs();
+            best = searched(pairs, best);
+            finish(task, pairs, best).ifPresent(layout -> offer(layout, lastProgress.iteration()));
         }
         return new SearchResult.Solved(best, bound, lastProgress, reason());
     }
 
-    private void work() {
-        Pairs pairs = new Pairs(task, Math.max(task.height(), task.longestSide() / 8) / (double) FIELD_ROWS, MARGIN);
-        Exchange exchange = new Exchange(search.workers(), best);
+    /** Returns an empty store of pairs for the shapes that the task has by now. */
+    Pairs pairs() {
+        return new Pairs(task, Math.max(task.height(), task.longestSide() / 8) / (double) FIELD_ROWS, MARGIN);
+    }
+
+    /** Returns the best layout that comes of a first one when all workers search until the stop rule is met. */
+    private Layout searched(Pairs pairs, Layout first) {
+        Exchange exchange = new Exchange(search.workers(), first);
         SplittableRandom random = new SplittableRandom(search.seed());
         Worker[] workers = new Worker[search.workers()];
         for (int w = 0; w < workers.length; w++) {
-            workers[w] = new Worker(this, task, pairs, w, random.split(), exchange, best);
+            workers[w] = new Worker(this, task, pairs, w, random.split(), exchange, first);
         }
         List<Thread> others = new ArrayList<>();
         for (int w = 1; w < workers.length; w++) {
@@ -74,11 +87,63 @@ final class Run {
         }
         workers[0].work();
         others.forEach(Run::await);
-        best = exchange.shortest();
-        if (!cancelled()) {
-            Arrangement last = new Arrangement(task, pairs);
-            last.load(best);
-            Finish.last(task, this::cancelled).of(last).ifPresent(layout -> offer(layout, lastProgress.iteration()));
+        return exchange.shortest();
+    }
+
+    /** Returns a layout made of another by compaction on true outlines, unless the search is cancelled. */
+    Optional<Layout> finish(PreparedTask of, Pairs pairs, Layout layout) {
+        if (cancelled()) {
+            return Optional.empty();
+        }
+        Arrangement last = new Arrangement(of, pairs);
+        last.load(layout);
+        return Finish.last(of, this::cancelled).of(last);
+    }
+
+    /**
+     * Searches another task in this one's place, with a part of this one's budget. Its shapes must be among those that
+     * the pairs were made for.
+     *
+     * @param share of the whole budget, from where it stands now
+     * @param first a layout to begin with; without one, the shortest of the constructive pass
+     * @param single what a layout of that task is in this one
+     * @return nothing where a piece finds no place
+     */
+    Optional<Layout> aside(
+            PreparedTask other, Pairs pairs, double share, Optional<Layout> first, UnaryOperator<Layout> single) {
+        double from = fraction(0, 0);
+        StopRule stop = progress -> (fraction(progress.iteration(), progress.lastImprovement()) - from) / share;
+        Search part = new Search(
+                stop, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
+                    if (event instanceof SearchEvent.Improved improved) {
+                        offer(
+                                single.apply(improved.layout()),
+                                improved.progress().iteration());
+                    } else if (event instanceof SearchEvent.Working working) {
+                        tell(progress(
+                                working.progress().iteration(),
+                                working.progress().lastImprovement()));
+                    }
+                });
+        Run run = new Run(other, part);
+        run.bound = bound;
+        first.ifPresentOrElse(layout -> run.best = layout, run::layFirst);
+        if (run.best.poses().isEmpty()) {
+            return Optional.empty();
+        }
+        if (!run.isOver(0, 0, run.best)) {
+            run.best = run.searched(pairs, run.best);
+        }
+        sweepsBefore += run.lastProgress.iteration();
+        isOver(0, 0, best);
+        return Optional.of(run.best);
+    }
+
+    private void layFirst() {
+        for (Comparator<Integer> order : FirstLayout.orders(task)) {
+            if (best.poses().isEmpty() || !cancelled()) {
+                FirstLayout.build(task, RASTER_ROWS, order).ifPresent(layout -> offer(layout, 0));
+            }
         }
     }
 
@@ -98,7 +163,7 @@ final class Run {
     }
 
     private StopReason reason() {
-        if (best.length() <= bound) {
+        if (isProven(best.length())) {
             return StopReason.PROVEN_SHORTEST;
         }
         return cancelled() ? StopReason.CANCELLED : search.stop().reason(lastProgress);
@@ -115,11 +180,20 @@ final class Run {
     synchronized boolean isOver(long iteration, long lastImprovement, Layout of) {
         Progress progress = progress(iteration, lastImprovement);
         lastProgress = progress;
+        tell(progress);
+        return isProven(of.length()) || cancelled() || search.stop().isMet(progress);
+    }
+
+    private synchronized void tell(Progress progress) {
         if (Duration.between(lastWord, search.clock().instant()).toMillis() > 200) {
             lastWord = search.clock().instant();
             search.watcher().accept(new SearchEvent.Working(progress));
         }
-        return of.length() <= bound || cancelled() || search.stop().isMet(progress);
+    }
+
+    /** Says whether no layout can be shorter than a length. */
+    boolean isProven(long length) {
+        return length <= bound;
     }
 
     synchronized void offer(Layout layout, long iteration) {

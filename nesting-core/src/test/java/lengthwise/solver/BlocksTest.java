@@ -1,0 +1,149 @@
+package lengthwise.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import lengthwise.geometry.Box;
+import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Pose;
+import lengthwise.geometry.QuarterTurn;
+import lengthwise.geometry.Ring;
+import lengthwise.rules.Demand;
+import lengthwise.rules.LayoutTask;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Strips of one kind among other pieces: one straight-cut block where that costs nothing. */
+class BlocksTest {
+    private static final List<Orientation> ALL = IntStream.range(0, 8)
+            .mapToObj(i -> new Orientation(i >= 4, QuarterTurn.of(i % 4)))
+            .toList();
+
+    static LongStream seeds() {
+        return LongStream.range(0, 8);
+    }
+
+    /**
+     * A piece of 900 mm says how long the marker is at least; there is much room beside it for six strips. Scattered
+     * strips do that too: but only a block has them one beside the other to the micrometre.
+     */
+    @Test
+    void stripsComeOutAsOneBlockWhereThereIsRoom() {
+        List<Demand> demands = new ArrayList<>();
+        demands.add(Tasks.free(oval(900_000, 300_000), Tasks.EITHER_WAY, 3_000));
+        for (int i = 0; i < 6; i++) {
+            demands.add(Tasks.free(Tasks.rectangle(32_000, 250_000), Tasks.EITHER_WAY, 3_000));
+            demands.add(Tasks.free(oval(120_000, 80_000), Tasks.EITHER_WAY, 3_000));
+        }
+        LayoutTask task = Tasks.of(700_000, demands);
+        SearchResult.Solved solved = solved(task, 400, 1);
+        assertThat(solved.layout().length()).isEqualTo(900_000);
+        assertThat(solved.reason()).isEqualTo(SearchResult.StopReason.PROVEN_SHORTEST);
+        assertThat(rows(task, solved.layout(), 32_000, 3_000)).containsExactly(6);
+    }
+
+    /**
+     * By hand: on 100 mm there is room for an oval of 60 mm and one strip of 30 mm above it. Ovals cannot stand above each
+     * other, so two of them with two strips take 300 + 3 + 300 mm; with the strips in one block, 300 mm more.
+     */
+    @Test
+    void noBlockIsTakenThatCostsLength() {
+        List<Demand> demands = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            demands.add(Tasks.free(Tasks.rectangle(300_000, 30_000), Tasks.ONE_WAY, 3_000));
+            demands.add(Tasks.free(oval(300_000, 60_000), Tasks.ONE_WAY, 3_000));
+        }
+        LayoutTask task = Tasks.of(100_000, demands);
+        SearchResult.Solved solved = solved(task, 4_000, 1);
+        assertThat(solved.layout().length()).isBetween(598_000L, 604_000L);
+        assertThat(rows(task, solved.layout(), 30_000, 3_000)).containsExactly(1, 1);
+    }
+
+    /** Eight strips of 30 mm have no room in one block of 261 mm on 200 mm, but in blocks of fewer. */
+    @Test
+    void aBlockIsNotLongerThanTheClothIsWide() {
+        Demand strip = Tasks.free(Tasks.rectangle(400_000, 30_000), Tasks.ONE_WAY, 3_000);
+        LayoutTask task = Tasks.of(200_000, List.of(strip, strip, strip, strip, strip, strip, strip, strip));
+        assertThat(Blocks.largest(task)).isEqualTo(6);
+        assertThat(Blocks.of(task, 6).task().demands())
+                .hasSize(2)
+                .allSatisfy(block -> assertThat(block.outline().box().height()).isEqualTo(129_000));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void markersWithStripsAreLegalAndComeOutTheSameAgain(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        LayoutTask mixed = Tasks.mixed(seed, 12, 2_000);
+        List<Demand> demands = new ArrayList<>(mixed.demands());
+        for (int kind = 0; kind < 2; kind++) {
+            Ring strip = Tasks.rectangle(random.nextLong(30_000, 300_000), random.nextLong(30_000, 300_000))
+                    .moved(new Point(random.nextLong(9_999), -random.nextLong(9_999)));
+            for (int n = random.nextInt(2, 7); n > 0; n--) {
+                // drawn somewhere else, and yet equal
+                Ring drawn = strip.moved(new Point(random.nextLong(9_999), 0));
+                demands.add(Tasks.free(drawn, seed % 2 == 0 ? ALL : Tasks.EITHER_WAY, kind * 3_000L));
+            }
+        }
+        LayoutTask task = new LayoutTask(mixed.height(), demands, mixed.obstacles(), mixed.bonds());
+        SearchResult.Solved solved = solved(task, 60, 2);
+        LegalLayout.check(task, solved.layout());
+        assertThat(solved(task, 60, 2).layout()).isEqualTo(solved.layout());
+        for (int most = 1; most < 7; most++) {
+            Blocks blocks = Blocks.of(task, most);
+            PreparedTask prepared = new PreparedTask(blocks.task());
+            Layout first = FirstLayout.build(
+                            prepared, 64, FirstLayout.orders(prepared).get(0))
+                    .orElseThrow();
+            LegalLayout.check(task, blocks.apart(first));
+        }
+    }
+
+    /** Tells how many strips of a width lie in each row, one beside the other and their ends level, the longest first. */
+    private static List<Integer> rows(LayoutTask task, Layout layout, long width, long gap) {
+        List<Box> strips = IntStream.range(0, task.demands().size())
+                .filter(i -> task.demands().get(i).outline().shell().size() == 4)
+                .mapToObj(i -> {
+                    Pose pose = layout.poses().get(i);
+                    return pose.apply(task.demands().get(i).outline()).box();
+                })
+                .sorted(Comparator.comparingLong(Box::minX).thenComparingLong(Box::minY))
+                .toList();
+        List<Box> last = new ArrayList<>();
+        List<Integer> rows = new ArrayList<>();
+        for (Box strip : strips) {
+            Box before = strip.width() == width
+                    ? strip.moved(new Point(-width - gap, 0))
+                    : strip.moved(new Point(0, -width - gap));
+            int row = last.indexOf(before);
+            if (row < 0) {
+                last.add(strip);
+                rows.add(1);
+            } else {
+                last.set(row, strip);
+                rows.set(row, rows.get(row) + 1);
+            }
+        }
+        return rows.stream().sorted(Comparator.reverseOrder()).toList();
+    }
+
+    private static Ring oval(long width, long height) {
+        long[] vertices = new long[48];
+        for (int i = 0; i < 24; i++) {
+            vertices[2 * i] = Math.round(width / 2.0 * StrictMath.cos(i * Math.PI / 12));
+            vertices[2 * i + 1] = Math.round(height / 2.0 * StrictMath.sin(i * Math.PI / 12));
+        }
+        return Ring.of(vertices);
+    }
+
+    private static SearchResult.Solved solved(LayoutTask task, long iterations, int workers) {
+        return (SearchResult.Solved) StripSearch.solve(task, Search.of(StopRule.iterations(iterations), 1, workers));
+    }
+}
