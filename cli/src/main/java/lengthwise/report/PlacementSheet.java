@@ -78,6 +78,12 @@ final class PlacementSheet {
                                 + " is measured along its middle, from end to end. The first end is the one nearer the start of the"
                                 + " cloth; check a few with a tape before you cut.")
                         .formatted(edge, edge));
+        List<StraightBlock> blocks = StraightBlock.on(marker);
+        if (!blocks.isEmpty()) {
+            html.element("h3", "Straight-cut blocks");
+            Page.list(html, "ul", blocks.stream().map(StraightBlock::sentence).toList());
+            html.element("p", StraightBlock.howToCut(blocks));
+        }
         html.line().open("table", "class", "sheet").line().open("thead").line();
         html.open("tr");
         List<Placement> placements = marker.inLayingOrder();

@@ -354,6 +354,11 @@ final class ReportHtml {
         steps.add(
                 "Hold the marker or the paper pieces down with weights, or pin inside the pieces, clear of the line.");
         steps.add("Cut along the middle of the line. Notches are short nicks inside the seam allowance.");
+        List<StraightBlock> blocks = StraightBlock.on(marker);
+        if (!blocks.isEmpty()) {
+            steps.add(blocks.stream().map(StraightBlock::sentence).collect(Collectors.joining(" ")) + " "
+                    + StraightBlock.howToCut(blocks));
+        }
         html.element("h3", "Spread and cut");
         Page.list(html, "ol", steps);
     }

@@ -117,6 +117,7 @@ final class ReportJson {
         number("left_over_mm2", waste.leftOver(), 1);
         json.writeEndObject();
         pieces(marker);
+        blocks(marker);
         json.writeArrayFieldStart("assumptions");
         for (FabricRun.Assumption assumption : run.assumptions()) {
             json.writeStartObject();
@@ -144,6 +145,23 @@ final class ReportJson {
                 json.writeNumberField("number", i + 1);
                 json.writeEndObject();
             }
+        }
+        json.writeEndArray();
+    }
+
+    private void blocks(Marker marker) throws IOException {
+        json.writeArrayFieldStart("straight_cut_blocks");
+        for (StraightBlock block : StraightBlock.on(marker)) {
+            json.writeStartObject();
+            json.writeArrayFieldStart("numbers");
+            for (int number : block.numbers()) {
+                json.writeNumber(number);
+            }
+            json.writeEndArray();
+            length("strip_width_mm", block.strip());
+            length("strip_length_mm", block.side());
+            length("gap_mm", block.gap());
+            json.writeEndObject();
         }
         json.writeEndArray();
     }
