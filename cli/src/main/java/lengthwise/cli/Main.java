@@ -54,6 +54,9 @@ public final class Main implements Runnable {
             out.println(new Version().getVersion()[0]);
             return ExitCode.DONE.number();
         }
+        if (args.length > 1 && args[0].equals(MarkerCommand.NAME)) {
+            WarmUp.start();
+        }
         return run(out, err, args);
     }
 

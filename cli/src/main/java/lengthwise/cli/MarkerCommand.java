@@ -46,13 +46,15 @@ import picocli.CommandLine.Spec;
 
 /** Makes the markers of a job, with the report and the placement sheets. */
 @Command(
-        name = "marker",
+        name = MarkerCommand.NAME,
         mixinStandardHelpOptions = true,
         description = {
             "Lays out a job: one marker for each fabric, a report, a placement sheet.",
             "JOB is a job file (.yaml), or one or more drawings together with --width."
         })
 final class MarkerCommand implements Callable<Integer> {
+    static final String NAME = "marker";
+
     private static final double LONGEST_DEFAULT_SECONDS = 20;
     private static final int MOST_WORKERS = 64;
 
@@ -120,7 +122,6 @@ final class MarkerCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         refuseWrongUse();
-        WarmUp.start();
         try {
             if (isJobFile()) {
                 JobFile file = JobReader.read(inputs.get(0));

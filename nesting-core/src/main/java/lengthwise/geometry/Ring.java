@@ -25,9 +25,14 @@ public final class Ring {
     }
 
     public static Ring of(Collection<Point> vertices) {
-        return new Ring(
-                vertices.stream().mapToLong(Point::x).toArray(),
-                vertices.stream().mapToLong(Point::y).toArray());
+        long[] xs = new long[vertices.size()];
+        long[] ys = new long[vertices.size()];
+        int n = 0;
+        for (Point vertex : vertices) {
+            xs[n] = vertex.x();
+            ys[n++] = vertex.y();
+        }
+        return new Ring(xs, ys);
     }
 
     /** Returns the ring of the vertices given as x, y, x, y … */
@@ -64,7 +69,11 @@ public final class Ring {
     }
 
     public List<Point> vertices() {
-        return IntStream.range(0, size()).mapToObj(this::vertex).toList();
+        Point[] vertices = new Point[xs.length];
+        for (int i = 0; i < xs.length; i++) {
+            vertices[i] = vertex(i);
+        }
+        return List.of(vertices);
     }
 
     /** Returns twice the signed area in µm²; the origin is moved to the first vertex, so it is exact. */
@@ -131,7 +140,14 @@ public final class Ring {
 
     /** Returns the image of every vertex, in the same order. */
     public Ring mapped(java.util.function.UnaryOperator<Point> map) {
-        return of(vertices().stream().map(map).toList());
+        long[] mappedX = new long[xs.length];
+        long[] mappedY = new long[xs.length];
+        for (int i = 0; i < xs.length; i++) {
+            Point image = map.apply(vertex(i));
+            mappedX[i] = image.x();
+            mappedY[i] = image.y();
+        }
+        return new Ring(mappedX, mappedY);
     }
 
     @Override

@@ -42,7 +42,7 @@ final class Finish {
 
     /** Returns a finish for the last layout, on true outlines. */
     static Finish last(PreparedTask task, BooleanSupplier enough) {
-        return new Finish(task, Shape::exact, task.height() / 1000.0, enough);
+        return new Finish(task, task::exact, task.height() / 1000.0, enough);
     }
 
     /** Returns a layout no longer than the arrangement's strip. */
@@ -103,7 +103,7 @@ final class Finish {
             x[i] = Math.round(atX[i]);
             y[i] = Math.round(atY[i]);
         }
-        return task.legal(variant, x, y).filter(layout -> layout.length() <= limit);
+        return task.legal(variant, x, y, task::exact).filter(layout -> layout.length() <= limit);
     }
 
     private List<Body> bodies(Arrangement state) {
@@ -125,8 +125,8 @@ final class Finish {
                     true));
         }
         for (Shape obstacle : task.obstacles()) {
-            bodies.add(
-                    new Body(obstacle.exact(), 0, 0, 0, 0, 0, 0, obstacle.box().maxX(), obstacle.gap(), false));
+            bodies.add(new Body(
+                    task.exact(obstacle), 0, 0, 0, 0, 0, 0, obstacle.box().maxX(), obstacle.gap(), false));
         }
         return bodies;
     }

@@ -37,7 +37,7 @@ final class FirstLayout {
         this.x = new long[task.size()];
         this.y = new long[task.size()];
         for (Shape obstacle : task.obstacles()) {
-            obstacles.take(Mask.of(obstacle.exact(), 0, 0, square, 0), 0, 0);
+            obstacles.take(Mask.of(task.exact(obstacle), 0, 0, square, 0), 0, 0);
         }
     }
 
@@ -52,7 +52,7 @@ final class FirstLayout {
     }
 
     private static long area(PreparedTask task, int demand) {
-        return task.variants(demand).get(0).shape().exact().ring().doubleArea();
+        return task.variants(demand).get(0).shape().ring().doubleArea();
     }
 
     /** Returns the layout that some order of the pieces gives, or nothing if a piece with a window found no room. */
@@ -70,7 +70,7 @@ final class FirstLayout {
                 return Optional.empty();
             }
         }
-        return task.legal(layout.chosen, layout.x, layout.y);
+        return task.legal(layout.chosen, layout.x, layout.y, task::simple);
     }
 
     private boolean place(int demand) {
@@ -96,7 +96,7 @@ final class FirstLayout {
         chosen[demand] = best;
         x[demand] = bestX;
         y[demand] = bestY;
-        pieces.take(Mask.of(best.shape().exact(), bestX, bestY, square, 0), 0, 0);
+        pieces.take(Mask.of(task.simple(best.shape()), bestX, bestY, square, 0), 0, 0);
         return true;
     }
 
@@ -188,6 +188,6 @@ final class FirstLayout {
     private Mask mask(Shape shape, long restX, long restY, long margin) {
         return masks.computeIfAbsent(
                 new MaskKey(shape, restX, restY, margin),
-                key -> Mask.of(shape.exact(), key.x(), key.y(), square, key.margin()));
+                key -> Mask.of(task.simple(shape), key.x(), key.y(), square, key.margin()));
     }
 }

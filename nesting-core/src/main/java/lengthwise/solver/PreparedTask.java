@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import lengthwise.geometry.ConvexParts;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
@@ -37,7 +38,7 @@ final class PreparedTask {
 
     private final LayoutTask task;
     private final List<Shape> shapes;
-    private final List<ConvexParts> bases;
+    private final List<Outline> bases;
     private final List<List<Variant>> variants = new ArrayList<>();
     private final List<Shape> obstacles;
     private final List<Integer> unplaceable = new ArrayList<>();
@@ -45,6 +46,8 @@ final class PreparedTask {
     private final int[] bondOf;
     private final Map<Ring, Integer> baseOf;
     private final Map<ShapeKey, Shape> shapeOf;
+    private final Map<Integer, ConvexParts> exactBases;
+    private final Map<Integer, ConvexParts> exactShapes;
     private final Map<Integer, ConvexParts> simpleBases;
     private final Map<Integer, ConvexParts> simpleShapes;
 
@@ -57,6 +60,8 @@ final class PreparedTask {
         this.obstacles = new ArrayList<>();
         this.baseOf = new HashMap<>();
         this.shapeOf = new HashMap<>();
+        this.exactBases = new ConcurrentHashMap<>();
+        this.exactShapes = new ConcurrentHashMap<>();
         this.simpleBases = new ConcurrentHashMap<>();
         this.simpleShapes = new ConcurrentHashMap<>();
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
@@ -75,6 +80,8 @@ final class PreparedTask {
         this.obstacles = first.obstacles;
         this.baseOf = first.baseOf;
         this.shapeOf = first.shapeOf;
+        this.exactBases = first.exactBases;
+        this.exactShapes = first.exactShapes;
         this.simpleBases = first.simpleBases;
         this.simpleShapes = first.simpleShapes;
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
@@ -105,7 +112,7 @@ final class PreparedTask {
         for (Orientation orientation : demand.domain().orientations()) {
             Ring laid = ring.mapped(orientation::apply).positive();
             Shape shape = shape(laid, demand.gap());
-            Point shift = corner(shape.exact().ring()).minus(corner(laid));
+            Point shift = corner(shape.ring()).minus(corner(laid));
             Region region = Region.of(demand.domain().positions(), orientation, shape.box(), shift, task.height());
             if (!region.isEmpty()) {
                 found.add(new Variant(orientation, shape, shift, region));
@@ -146,28 +153,21 @@ final class PreparedTask {
         }
         Ring baseRing = Objects.requireNonNull(least);
         int base = baseOf.computeIfAbsent(baseRing, ring -> {
-            bases.add(ConvexParts.of(ring));
+            bases.add(Outline.of(ring));
             return bases.size() - 1;
         });
         Orientation fromBase = toLeast.inverse();
-        ConvexParts exact = bases.get(base).oriented(fromBase);
-        Shape shape =
-                new Shape(shapes.size(), base, fromBase, exact, exact.ring().box(), gap);
+        Ring image = baseRing.mapped(fromBase::apply).positive();
+        Shape shape = new Shape(shapes.size(), base, fromBase, image, image.box(), gap);
         shapes.add(shape);
         shapeOf.put(new ShapeKey(key, gap), shape);
         return shape;
     }
 
     private Shape obstacleShape(Outline region) {
-        ConvexParts exact = ConvexParts.of(region);
-        bases.add(exact);
-        Shape shape = new Shape(
-                shapes.size(),
-                bases.size() - 1,
-                Orientation.AS_DRAWN,
-                exact,
-                exact.ring().box(),
-                -1);
+        bases.add(region);
+        Ring shell = region.shell();
+        Shape shape = new Shape(shapes.size(), bases.size() - 1, Orientation.AS_DRAWN, shell, shell.box(), -1);
         shapes.add(shape);
         return shape;
     }
@@ -229,6 +229,17 @@ final class PreparedTask {
         return 1e-4 * task.height();
     }
 
+    /** Returns a shape as it is, cut into convex parts when first asked for: the first layout does without. */
+    ConvexParts exact(Shape shape) {
+        return exactShapes.computeIfAbsent(
+                shape.index(), index -> exact(shape.base()).oriented(shape.orientation()));
+    }
+
+    /** Returns a base outline as it is. */
+    ConvexParts exact(int base) {
+        return exactBases.computeIfAbsent(base, number -> ConvexParts.of(bases.get(number)));
+    }
+
     /** Returns a shape, grown outward where that saves vertices; on the way no curve is truer than the tolerance. */
     ConvexParts simple(Shape shape) {
         return simpleShapes.computeIfAbsent(
@@ -238,22 +249,17 @@ final class PreparedTask {
     /** Returns a base outline, grown likewise. */
     ConvexParts simple(int base) {
         return simpleBases.computeIfAbsent(base, number -> {
-            ConvexParts exact = bases.get(number);
-            if (exact.ring().size() <= SIMPLE_ENOUGH || isObstacleBase(number)) {
-                return exact;
+            Ring ring = bases.get(number).shell();
+            if (ring.size() <= SIMPLE_ENOUGH || isObstacleBase(number)) {
+                return exact(number);
             }
             try {
-                return ConvexParts.of(
-                        OutwardSimplification.of(exact.ring(), Math.max(LEAST_SIMPLIFICATION, tolerance())));
+                return ConvexParts.of(OutwardSimplification.of(ring, Math.max(LEAST_SIMPLIFICATION, tolerance())));
             } catch (IllegalArgumentException crossesItself) {
                 // two boundaries nearer than the simplification: keep the true ones
-                return exact;
+                return exact(number);
             }
         });
-    }
-
-    ConvexParts base(int number) {
-        return bases.get(number);
     }
 
     boolean isObstacleBase(int number) {
@@ -311,11 +317,15 @@ final class PreparedTask {
         return Math.max(LowerBound.atOnce(task), byPiece);
     }
 
-    /** Returns the layout that some variants at some positions make, if it is legal. */
-    Optional<Layout> legal(Variant[] chosen, long[] x, long[] y) {
+    /**
+     * Returns the layout that some variants at some positions make, if it is legal.
+     *
+     * @param parts the true shapes, or such as cover them
+     */
+    Optional<Layout> legal(Variant[] chosen, long[] x, long[] y, Function<Shape, ConvexParts> parts) {
         long length = length(chosen, x);
         for (int i = 0; i < chosen.length; i++) {
-            if (!chosen[i].region().contains(x[i], y[i], length) || conflictWithEarlier(i, chosen, x, y)) {
+            if (!chosen[i].region().contains(x[i], y[i], length) || conflictWithEarlier(i, chosen, x, y, parts)) {
                 return Optional.empty();
             }
         }
@@ -335,16 +345,18 @@ final class PreparedTask {
         return Optional.of(new Layout(poses, length));
     }
 
-    private boolean conflictWithEarlier(int i, Variant[] chosen, long[] x, long[] y) {
+    private boolean conflictWithEarlier(
+            int i, Variant[] chosen, long[] x, long[] y, Function<Shape, ConvexParts> parts) {
         Shape shape = chosen[i].shape();
+        ConvexParts of = parts.apply(shape);
         for (Shape obstacle : obstacles) {
-            if (PairTest.conflict(obstacle.exact(), shape.exact(), x[i], y[i], 0)) {
+            if (PairTest.conflict(parts.apply(obstacle), of, x[i], y[i], 0)) {
                 return true;
             }
         }
         for (int j = 0; j < i; j++) {
             Shape other = chosen[j].shape();
-            if (PairTest.conflict(other.exact(), shape.exact(), x[i] - x[j], y[i] - y[j], shape.gapTo(other))) {
+            if (PairTest.conflict(parts.apply(other), of, x[i] - x[j], y[i] - y[j], shape.gapTo(other))) {
                 return true;
             }
         }

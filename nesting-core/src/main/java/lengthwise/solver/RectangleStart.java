@@ -83,7 +83,7 @@ final class RectangleStart {
     }
 
     private static boolean isRectangle(Variant variant) {
-        Ring ring = variant.shape().exact().ring();
+        Ring ring = variant.shape().ring();
         Box box = variant.shape().box();
         return ring.size() == 4 && ring.doubleArea() == 2 * box.width() * box.height();
     }
@@ -139,6 +139,6 @@ final class RectangleStart {
             x[i] = spot.x() - chosen[i].shape().box().minX();
             y[i] = spot.y() - chosen[i].shape().box().minY();
         }
-        task.legal(chosen, x, y).ifPresent(layout -> run.offer(layout, 0));
+        task.legal(chosen, x, y, task::exact).ifPresent(layout -> run.offer(layout, 0));
     }
 }

@@ -216,7 +216,7 @@ final class Worker {
     }
 
     private long area(int piece) {
-        return state.shape[piece].exact().ring().doubleArea();
+        return state.shape[piece].ring().doubleArea();
     }
 
     private double centreX(int piece) {

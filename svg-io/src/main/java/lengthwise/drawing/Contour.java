@@ -52,13 +52,15 @@ final class Contour {
         }
         boolean inside = false;
         for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-            Point a = ring.vertex(j);
-            Point b = ring.vertex(i);
-            long side = b.minus(a).cross(point.minus(a));
-            if (side == 0 && point.minus(a).dot(point.minus(b)) <= 0) {
+            long fromAx = point.x() - ring.x(j);
+            long fromAy = point.y() - ring.y(j);
+            long fromBx = point.x() - ring.x(i);
+            long fromBy = point.y() - ring.y(i);
+            long side = (fromAx - fromBx) * fromAy - (fromAy - fromBy) * fromAx;
+            if (side == 0 && fromAx * fromBx + fromAy * fromBy <= 0) {
                 return true;
             }
-            if ((a.y() > point.y()) != (b.y() > point.y()) && (side > 0) == (b.y() > a.y())) {
+            if ((fromAy < 0) != (fromBy < 0) && (side > 0) == (fromBy < fromAy)) {
                 inside = !inside;
             }
         }
@@ -83,22 +85,30 @@ final class Contour {
     record Foot(Point at, int edge, double distance) {}
 
     Foot nearest(Point point) {
-        Foot best = new Foot(ring.vertex(0), 0, Double.MAX_VALUE);
-        for (int i = 0; i < ring.size(); i++) {
-            Point a = ring.vertex(i);
-            Point edge = ring.edge(i);
-            Point to = point.minus(a);
-            double share = Math.max(0, Math.min(1, (double) to.dot(edge) / Math.max(1, edge.dot(edge))));
-            double dx = to.x() - share * edge.x();
-            double dy = to.y() - share * edge.y();
-            double distance = Math.hypot(dx, dy);
-            if (distance < best.distance) {
-                Point at = new Point(
-                        a.x() + StrictMath.round(share * edge.x()), a.y() + StrictMath.round(share * edge.y()));
-                best = new Foot(at, i, distance);
+        int nearest = 0;
+        double shareOfNearest = 0;
+        double least = Double.MAX_VALUE;
+        for (int i = 0, next = 1; i < ring.size(); i++, next = i + 1 == ring.size() ? 0 : i + 1) {
+            double edgeX = (double) (ring.x(next) - ring.x(i));
+            double edgeY = (double) (ring.y(next) - ring.y(i));
+            double toX = (double) (point.x() - ring.x(i));
+            double toY = (double) (point.y() - ring.y(i));
+            double along = (toX * edgeX + toY * edgeY) / Math.max(1, edgeX * edgeX + edgeY * edgeY);
+            double share = Math.max(0, Math.min(1, along));
+            double dx = toX - share * edgeX;
+            double dy = toY - share * edgeY;
+            double square = dx * dx + dy * dy;
+            if (square < least) {
+                least = square;
+                nearest = i;
+                shareOfNearest = share;
             }
         }
-        return best;
+        Point edge = ring.edge(nearest);
+        Point at = new Point(
+                ring.x(nearest) + StrictMath.round(shareOfNearest * edge.x()),
+                ring.y(nearest) + StrictMath.round(shareOfNearest * edge.y()));
+        return new Foot(at, nearest, Math.sqrt(least));
     }
 
     double perimeter() {
