@@ -119,16 +119,21 @@ final class FirstLayout {
         // whole squares apart, all positions but the highest look the same on the raster
         Look look = look(shape, from, cell[2]);
         Look highest = look(shape, from, cell[3]);
+        boolean besides = cell[2] + steps * square < cell[3];
         for (long tryX = from; tryX <= last; tryX += square) {
-            for (int step = 0; step <= steps + 1; step++) {
-                long tryY = Math.min(cell[3], cell[2] + step * square);
-                if ((step <= steps || tryY > cell[2] + steps * square)
-                        && isFree(step <= steps ? look : highest, tryX, tryY)) {
-                    if (everywhere) {
-                        firstFreeX.put(shape, tryX);
-                    }
-                    return new long[] {tryX, tryY};
+            int step = 0;
+            while (step <= steps) {
+                int blocked = rowsToClear(look, tryX, cell[2] + step * square);
+                if (blocked == 0) {
+                    break;
                 }
+                step += blocked;
+            }
+            if (step <= steps || (besides && rowsToClear(highest, tryX, cell[3]) == 0)) {
+                if (everywhere) {
+                    firstFreeX.put(shape, tryX);
+                }
+                return new long[] {tryX, step <= steps ? cell[2] + step * square : cell[3]};
             }
         }
         return new long[0];
@@ -171,11 +176,11 @@ final class FirstLayout {
         return new Look(mask(shape, restX, restY, task.largestGap()), mask(shape, restX, restY, 0));
     }
 
-    private boolean isFree(Look look, long tryX, long tryY) {
+    private int rowsToClear(Look look, long tryX, long tryY) {
         int column = (int) Math.floorDiv(tryX, square);
         int row = (int) Math.floorDiv(tryY, square);
-        return pieces.isFree(look.withGap(), column, row)
-                && (task.obstacles().isEmpty() || obstacles.isFree(look.bare(), column, row));
+        int blocked = pieces.rowsToClear(look.withGap(), column, row);
+        return blocked > 0 || task.obstacles().isEmpty() ? blocked : obstacles.rowsToClear(look.bare(), column, row);
     }
 
     private boolean isFreeAnywhereIn(Shape shape, long column, long row) {

@@ -16,6 +16,14 @@ final class Raster {
 
     /** Says whether a mask, moved by whole squares, meets no taken square. */
     boolean isFree(Mask mask, int byColumns, int byRows) {
+        return rowsToClear(mask, byColumns, byRows) == 0;
+    }
+
+    /**
+     * Returns 0 if a mask, moved by whole squares, meets no taken square, and else by how many rows it has to go on at
+     * least: so many as the mask covers in one run up to a square that is taken.
+     */
+    int rowsToClear(Mask mask, int byColumns, int byRows) {
         int bottom = mask.firstRow + byRows;
         for (int column = 0; column < mask.columns; column++) {
             int at = (mask.firstColumn + byColumns + column) * words;
@@ -24,12 +32,14 @@ final class Raster {
             }
             for (int word = 0; word < mask.words; word++) {
                 long value = mask.bits[column * mask.words + word];
-                if (value != 0 && (taken(at, bottom + 64 * word) & value) != 0) {
-                    return false;
+                long both = value == 0 ? 0 : taken(at, bottom + 64 * word) & value;
+                if (both != 0) {
+                    int above = Long.numberOfLeadingZeros(both);
+                    return Long.numberOfLeadingZeros(~(value << above));
                 }
             }
         }
-        return true;
+        return 0;
     }
 
     /** Returns 64 bits of a column from some row on; rows outside the strip are free. */
