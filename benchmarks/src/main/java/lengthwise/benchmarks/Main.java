@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The entry: {@code quality}, {@code compare} and {@code jmh}. Exit code 0: done; 2: wrong use or input; 5: a result was
+ * The entry: {@code quality}, {@code scale}, {@code compare} and {@code jmh}. Exit code 0: done; 2: wrong use or input; 5: a result was
  * illegal.
  */
 public final class Main {
@@ -22,6 +22,7 @@ public final class Main {
         try {
             return switch (arguments.length == 0 ? "" : arguments[0]) {
                 case "quality" -> new QualityRun(Options.parse(rest), out).run() ? 0 : 5;
+                case "scale" -> new ScaleRun(Options.parse(rest), out).run() ? 0 : 5;
                 case "compare" -> compare(rest, out);
                 case "jmh" -> jmh(rest);
                 default -> throw new IllegalArgumentException(Options.USAGE);

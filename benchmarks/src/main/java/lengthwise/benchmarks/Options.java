@@ -27,7 +27,8 @@ record Options(
     static final String USAGE = """
             quality --instances DIR [--seconds S] [--iterations N] [--seeds A..B] [--workers N] [--copies K]
                     [--save FILE] NAME…
-              NAME is a file of DIR without .json, or jigsaw:PIECES:SEED, which needs no DIR.
+              NAME is a file of DIR without .json, or jigsaw:PIECES:SEED or graded:PIECES:SEED, which need no DIR.
+            scale [--seconds S] [--iterations N] [--seeds A] [--workers N] [--save FILE] NAME…
             compare A.csv B.csv
             jmh [-prof gc] [NAME…]
             """;
@@ -75,14 +76,14 @@ record Options(
         return seconds.isPresent() ? count.or(clock) : count;
     }
 
-    /** Returns what two runs have to agree on to stand in one file. */
-    String settings() {
+    /** Returns what two runs have to agree on to stand in one file, for a command. */
+    String settings(String command) {
         String budget = iterations.isEmpty()
                 ? " --seconds " + seconds.orElse(60)
                 : " --iterations "
                         + iterations.getAsLong()
                         + (seconds.isPresent() ? " --seconds " + seconds.getAsDouble() : "");
-        return "# quality" + budget + " --workers " + workers;
+        return "# " + command + budget + " --workers " + workers;
     }
 
     private static String value(String option, Iterator<String> rest) {

@@ -38,7 +38,7 @@ final class QualityRun {
         out.println(Row.HEADER);
         List<Row> rows = new ArrayList<>();
         for (String name : options.names()) {
-            Instance instance = instance(name).times(options.copies());
+            Instance instance = Instances.named(name, options.instances()).times(options.copies());
             for (long seed = options.firstSeed(); seed <= options.lastSeed(); seed++) {
                 Optional<Row> before = find(saved, instance.name(), seed);
                 Row row = before.isPresent() ? before.get() : run(instance, seed);
@@ -52,20 +52,6 @@ final class QualityRun {
         out.println();
         out.print(Table.beside(rows));
         return rows.stream().allMatch(Row::legal);
-    }
-
-    private Instance instance(String name) throws IOException {
-        if (name.startsWith("jigsaw:")) {
-            String[] parts = name.split(":", -1);
-            if (parts.length != 3) {
-                throw new IllegalArgumentException("A jigsaw is named jigsaw:PIECES:SEED, not " + name + ".");
-            }
-            return Jigsaw.of(Integer.parseInt(parts[1]), Long.parseLong(parts[2]));
-        }
-        Path directory = options.instances()
-                .orElseThrow(() ->
-                        new IllegalArgumentException("Say with --instances in which folder " + name + ".json lies."));
-        return InstanceFile.read(directory, name);
     }
 
     private Row run(Instance instance, long seed) {
@@ -111,14 +97,14 @@ final class QualityRun {
         }
         Path file = options.save().get();
         if (!Files.exists(file)) {
-            save(options.settings());
+            save(options.settings("quality"));
             save(Row.HEADER);
             return List.of();
         }
         String settings = Files.readAllLines(file).stream().findFirst().orElse("");
-        if (!settings.equals(options.settings())) {
+        if (!settings.equals(options.settings("quality"))) {
             throw new IllegalArgumentException("%s holds runs of other settings (%s, now %s). Save to another file."
-                    .formatted(file, settings, options.settings()));
+                    .formatted(file, settings, options.settings("quality")));
         }
         return Row.read(file);
     }

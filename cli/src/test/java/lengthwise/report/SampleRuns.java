@@ -57,7 +57,7 @@ final class SampleRuns {
                 Purchase.of(marker.length(), marker.order().fabric()),
                 List.of(new FabricRun.Assumption("One layer.", "Folded: 1.20 m.")),
                 List.of("One loop more than ordered."),
-                new Progress(1234, 1000, Duration.ofSeconds(3), Duration.ofSeconds(1), 1),
+                new Progress(1234, 1000, 5000, Duration.ofSeconds(3), Duration.ofSeconds(1), 1),
                 StopReason.BUDGET);
     }
 

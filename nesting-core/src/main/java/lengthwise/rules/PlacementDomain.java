@@ -30,5 +30,8 @@ public record PlacementDomain(List<Orientation> orientations, Positions position
 
         /** The whole piece must lie between x = {@code fromX} and x = {@code toX}. */
         record Window(long fromX, long toX) implements Positions {}
+
+        /** The piece is laid already: its pose has this offset, and nothing moves it. It may reach out of the strip. */
+        record Laid(Point offset) implements Positions {}
     }
 }

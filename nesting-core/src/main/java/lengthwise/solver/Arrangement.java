@@ -117,8 +117,9 @@ final class Arrangement {
         }
     }
 
-    /** Computes the overlaps of a piece anew. */
+    /** Computes the overlaps of a piece that was moved anew. */
     void measure(int piece) {
+        pairs.moved();
         for (int j = 0; j < all; j++) {
             if (j != piece) {
                 double depth = hindrance(piece, j);
@@ -139,7 +140,15 @@ final class Arrangement {
     }
 
     private double hindrance(int piece, int other) {
-        return pairs.of(shape[other], shape[piece]).hindrance(x[piece] - x[other], y[piece] - y[other]);
+        if (isStill(piece) && isStill(other)) {
+            return 0;
+        }
+        return pairs.hindrance(shape[other], shape[piece], x[piece] - x[other], y[piece] - y[other]);
+    }
+
+    /** Says whether something never moves: it was put there rightly, though outlines that were grown may overlap. */
+    private boolean isStill(int number) {
+        return number >= pieces || variant[number].region().isLaid();
     }
 
     double total() {

@@ -122,7 +122,7 @@ final class Finish {
                     cells[cell + 3],
                     shape.box().maxX(),
                     shape.gap(),
-                    true));
+                    !state.variant[i].region().isLaid()));
         }
         for (Shape obstacle : task.obstacles()) {
             bodies.add(new Body(

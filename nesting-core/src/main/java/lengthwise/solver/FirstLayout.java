@@ -82,7 +82,7 @@ final class FirstLayout {
             if (!bondAllows(demand, variant)) {
                 continue;
             }
-            long[] spot = variant.region().isLattice() ? onLattice(variant, bestEnd) : free(variant, bestEnd);
+            long[] spot = spot(variant, bestEnd);
             if (spot.length > 0) {
                 bestX = spot[0];
                 bestY = spot[1];
@@ -98,6 +98,15 @@ final class FirstLayout {
         y[demand] = bestY;
         pieces.take(Mask.of(task.simple(best.shape()), bestX, bestY, square, 0), 0, 0);
         return true;
+    }
+
+    private long[] spot(Variant variant, long endBefore) {
+        if (variant.region().isLaid()) {
+            // laid pieces may touch, which the raster does not see
+            long[] cell = variant.region().cells(Long.MAX_VALUE / 4);
+            return new long[] {cell[0], cell[2]};
+        }
+        return variant.region().isLattice() ? onLattice(variant, endBefore) : free(variant, endBefore);
     }
 
     private boolean bondAllows(int demand, Variant variant) {

@@ -50,6 +50,11 @@ public final class LowerBound {
         return bound;
     }
 
+    /** Returns the demands but those that are laid already, which may reach out of the strip. */
+    private static Stream<Demand> toLay(LayoutTask task) {
+        return task.demands().stream().filter(demand -> !(demand.domain().positions() instanceof Positions.Laid));
+    }
+
     private static long largestGap(LayoutTask task) {
         return task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
     }
@@ -61,7 +66,7 @@ public final class LowerBound {
         }
         Map<Key, Double> known = new HashMap<>();
         double sum = 0;
-        for (Demand demand : task.demands()) {
+        for (Demand demand : toLay(task).toList()) {
             sum += known.computeIfAbsent(
                     new Key(demand.outline().shell(), demand.gap()),
                     key -> GrownArea.atMost(key.shell(), key.gap() / 2.0));
@@ -73,7 +78,7 @@ public final class LowerBound {
 
     private static long slices(LayoutTask task) {
         Slices slices = new Slices(task.height() + largestGap(task));
-        for (Demand demand : task.demands()) {
+        for (Demand demand : toLay(task).toList()) {
             slices.add(ways(demand), demand.gap());
         }
         return onGrid(slices.leastLength());
@@ -100,7 +105,7 @@ public final class LowerBound {
     }
 
     private static long area(LayoutTask task) {
-        long doubled = task.demands().stream()
+        long doubled = toLay(task)
                 .mapToLong(demand -> demand.outline().shell().doubleArea())
                 .sum();
         long doubleHeight = 2 * task.height();
@@ -108,7 +113,7 @@ public final class LowerBound {
     }
 
     private static long longestPiece(LayoutTask task) {
-        return task.demands().stream()
+        return toLay(task)
                 .mapToLong(demand -> demand.domain().orientations().stream()
                         .mapToLong(orientation ->
                                 orientation.apply(demand.outline()).box().width())

@@ -32,18 +32,16 @@ final class Pair {
      * Makes a pair.
      *
      * @param toMap takes a displacement to one of the map
-     * @param negated whether the displacement is negated as well
      */
-    Pair(DepthMap map, Orientation toMap, boolean negated, double reach, double step) {
+    Pair(DepthMap map, Orientation toMap, double reach, double step) {
         this.map = map;
         this.reach = reach;
         Point ex = toMap.apply(new Point(1, 0));
         Point ey = toMap.apply(new Point(0, 1));
-        int sign = negated ? -1 : 1;
-        xx = sign * ex.x();
-        yx = sign * ex.y();
-        xy = sign * ey.x();
-        yy = sign * ey.y();
+        xx = (double) ex.x();
+        yx = (double) ex.y();
+        xy = (double) ey.x();
+        yy = (double) ey.y();
         double ax = xx * map.minX + yx * map.minY;
         double bx = xx * map.maxX + yx * map.maxY;
         double ay = xy * map.minX + yy * map.minY;

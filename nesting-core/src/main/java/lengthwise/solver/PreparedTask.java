@@ -318,7 +318,7 @@ final class PreparedTask {
     }
 
     /**
-     * Returns the layout that some variants at some positions make, if it is legal.
+     * Returns the layout that some variants at some positions make, if it is legal. What is laid already is so.
      *
      * @param parts the true shapes, or such as cover them
      */
@@ -348,15 +348,17 @@ final class PreparedTask {
     private boolean conflictWithEarlier(
             int i, Variant[] chosen, long[] x, long[] y, Function<Shape, ConvexParts> parts) {
         Shape shape = chosen[i].shape();
+        boolean laid = chosen[i].region().isLaid();
         ConvexParts of = parts.apply(shape);
         for (Shape obstacle : obstacles) {
-            if (PairTest.conflict(parts.apply(obstacle), of, x[i], y[i], 0)) {
+            if (!laid && PairTest.conflict(parts.apply(obstacle), of, x[i], y[i], 0)) {
                 return true;
             }
         }
         for (int j = 0; j < i; j++) {
             Shape other = chosen[j].shape();
-            if (PairTest.conflict(parts.apply(other), of, x[i] - x[j], y[i] - y[j], shape.gapTo(other))) {
+            if (!(laid && chosen[j].region().isLaid())
+                    && PairTest.conflict(parts.apply(other), of, x[i] - x[j], y[i] - y[j], shape.gapTo(other))) {
                 return true;
             }
         }

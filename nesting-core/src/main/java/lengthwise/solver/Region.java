@@ -24,6 +24,7 @@ final class Region {
     private final long stepY;
     private final long drop;
     private final long tolerance;
+    private final boolean laid;
 
     private Region(
             Box shape,
@@ -35,7 +36,8 @@ final class Region {
             long stepX,
             long stepY,
             long drop,
-            long t) {
+            long t,
+            boolean laid) {
         this.shapeEnd = shape.maxX();
         this.minX = minX;
         this.maxX = maxX;
@@ -47,6 +49,7 @@ final class Region {
         this.stepY = stepY;
         this.drop = drop;
         this.tolerance = t;
+        this.laid = laid;
     }
 
     /**
@@ -67,6 +70,10 @@ final class Region {
             return plain(
                     shape, Math.max(lowX, window.fromX() - shape.minX()), window.toX() - shape.maxX(), lowY, highY);
         }
+        if (positions instanceof Positions.Laid laid) {
+            Point at = laid.offset().minus(shift);
+            return new Region(shape, at.x(), at.x(), at.y(), at.y(), Point.ORIGIN, 0, 0, 0, 0, true);
+        }
         if (positions instanceof Positions.Lattice lattice) {
             Point origin =
                     lattice.origin().minus(orientation.apply(lattice.anchor())).minus(shift);
@@ -81,13 +88,14 @@ final class Region {
                     lattice.stepX(),
                     lattice.stepY(),
                     drop,
-                    lattice.tolerance());
+                    lattice.tolerance(),
+                    false);
         }
         return plain(shape, lowX, ENDLESS, lowY, highY);
     }
 
     private static Region plain(Box shape, long minX, long maxX, long minY, long maxY) {
-        return new Region(shape, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0);
+        return new Region(shape, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, false);
     }
 
     /** Says whether there is no position at all, in a strip as long as need be. */
@@ -108,6 +116,11 @@ final class Region {
     /** Says whether a shape with some box can only lie with its side on y = 0. */
     boolean isAtEdge(Box shape) {
         return minY == maxY && minY + shape.minY() == 0 && !isLattice() && !isWindow();
+    }
+
+    /** Says whether the shape is laid already. */
+    boolean isLaid() {
+        return laid;
     }
 
     boolean isLattice() {

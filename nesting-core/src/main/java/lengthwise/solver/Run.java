@@ -3,12 +3,13 @@ package lengthwise.solver;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
+import lengthwise.rules.LayoutTask;
 import lengthwise.solver.SearchResult.StopReason;
+import org.jspecify.annotations.Nullable;
 
 /** One search from its first layout to its result: what all workers share. */
 final class Run {
@@ -21,6 +22,8 @@ final class Run {
     private final Instant start;
     private long bound;
     private long sweepsBefore;
+    private long movesBefore;
+    private @Nullable Pairs searching;
     private int asides;
     private Layout best = new Layout(List.of(), Long.MAX_VALUE);
     private Instant lastGain;
@@ -42,7 +45,8 @@ final class Run {
             Layout nothing = new Layout(List.of(), 0);
             return new SearchResult.Solved(nothing, 0, progress(0, 0), StopReason.PROVEN_SHORTEST);
         }
-        layFirst();
+        boolean sectioned = Sections.suit(task);
+        layFirst(sectioned ? 1 : Integer.MAX_VALUE);
         if (best.poses().isEmpty()) {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
@@ -50,6 +54,13 @@ final class Run {
         Optional<RectangleStart> rectangles = RectangleStart.of(task);
         if (!isOver(0, 0, best)) {
             rectangles.ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
+        }
+        if (sectioned) {
+            if (!isOver(0, 0, best)) {
+                new Sections(this, task).lay();
+                isOver(0, 0, best);
+            }
+            return new SearchResult.Solved(best, bound, lastProgress, reason());
         }
         Optional<BlockRace> race = isOver(0, 0, best) && rectangles.isPresent() ? Optional.empty() : BlockRace.of(task);
         if (race.isPresent()) {
@@ -72,6 +83,7 @@ final class Run {
 
     /** Returns the best layout that comes of a first one when all workers search until the stop rule is met. */
     private Layout searched(Pairs pairs, Layout first) {
+        searching = pairs;
         Exchange exchange = new Exchange(search.workers(), first);
         SplittableRandom random = new SplittableRandom(search.seed());
         Worker[] workers = new Worker[search.workers()];
@@ -87,6 +99,8 @@ final class Run {
         }
         workers[0].work();
         others.forEach(Run::await);
+        movesBefore = moves();
+        searching = null;
         return exchange.shortest();
     }
 
@@ -127,7 +141,7 @@ final class Run {
                 });
         Run run = new Run(other, part);
         run.bound = bound;
-        first.ifPresentOrElse(layout -> run.best = layout, run::layFirst);
+        first.ifPresentOrElse(layout -> run.best = layout, () -> run.layFirst(Integer.MAX_VALUE));
         if (run.best.poses().isEmpty()) {
             return Optional.empty();
         }
@@ -135,16 +149,54 @@ final class Run {
             run.best = run.searched(pairs, run.best);
         }
         sweepsBefore += run.lastProgress.iteration();
+        movesBefore += run.moves();
         isOver(0, 0, best);
         return Optional.of(run.best);
     }
 
-    private void layFirst() {
-        for (Comparator<Integer> order : FirstLayout.orders(task)) {
+    private void layFirst(int orders) {
+        FirstLayout.orders(task).stream().limit(orders).forEach(order -> {
             if (best.poses().isEmpty() || !cancelled()) {
                 FirstLayout.build(task, RASTER_ROWS, order).ifPresent(layout -> offer(layout, 0));
             }
+        });
+    }
+
+    /**
+     * Returns the layout that a part of the pieces comes to while some share of the whole budget is used, from one
+     * fraction of it to another.
+     */
+    Layout section(LayoutTask of, double from, double to) {
+        StopRule share = part -> (search.stop()
+                                .fraction(new Progress(
+                                        sweepsBefore + part.iteration(),
+                                        sweepsBefore + part.lastImprovement(),
+                                        movesBefore + part.moves(),
+                                        Duration.between(start, search.clock().instant()),
+                                        part.sinceImprovement(),
+                                        part.bestLength()))
+                        - from)
+                / (to - from);
+        Search part =
+                new Search(share, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
+                    if (event instanceof SearchEvent.Working working) {
+                        tell(progress(working.progress().iteration(), 0));
+                    }
+                });
+        Run run = new Run(new PreparedTask(of), part);
+        run.layFirst(Integer.MAX_VALUE);
+        if (!run.isOver(0, 0, run.best)) {
+            run.best = run.searched(run.pairs(), run.best);
         }
+        sweepsBefore += run.lastProgress.iteration();
+        movesBefore += run.moves();
+        return run.best;
+    }
+
+    /** Returns a first layout of a part of the pieces. */
+    Optional<Layout> first(LayoutTask of) {
+        PreparedTask part = new PreparedTask(of);
+        return FirstLayout.build(part, RASTER_ROWS, FirstLayout.orders(part).get(0));
     }
 
     private static void await(Thread thread) {
@@ -210,11 +262,17 @@ final class Run {
         sweepsBefore += sweeps;
     }
 
+    private long moves() {
+        Pairs pairs = searching;
+        return movesBefore + (pairs == null ? 0 : pairs.moves());
+    }
+
     private Progress progress(long iteration, long lastImprovement) {
         Instant now = search.clock().instant();
         return new Progress(
                 sweepsBefore + iteration,
                 sweepsBefore + lastImprovement,
+                moves(),
                 Duration.between(start, now),
                 Duration.between(lastGain, now),
                 best.length());
