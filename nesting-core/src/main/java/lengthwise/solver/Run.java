@@ -177,8 +177,8 @@ final class Run {
                                         part.bestLength()))
                         - from)
                 / (to - from);
-        Search part =
-                new Search(share, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
+        Search part = new Search(
+                share, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
                     if (event instanceof SearchEvent.Working working) {
                         tell(progress(working.progress().iteration(), 0));
                     }
