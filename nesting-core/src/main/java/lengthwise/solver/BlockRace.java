@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * Finds out how large the straight-cut blocks of a marker may be: the search is run with the strips in blocks as large
  * as can be, of half that many strips, of a quarter, and with single strips; after each round the shorter half goes on.
- * Where it costs nothing, larger blocks win. Fewer pieces are also quicker to lay, so that a coarser task often comes out
+ * Where it costs nothing, larger blocks win; the best of those that were left behind get a second try at the end. Fewer pieces are also quicker to lay, so that a coarser task often comes out
  * shorter in the time there is.
  *
  * <p>Reference: K. Jamieson, A. Talwalkar, <i>Non-stochastic best arm identification and hyperparameter optimization</i>,
@@ -20,6 +20,7 @@ final class BlockRace {
 
     private static final int MOST_SIZES_OF_BLOCKS = 3;
     private static final double SHARE_OF_A_ROUND = 0.25;
+    private static final double SECOND_TRY = 0.1;
 
     private final List<Entrant> entrants;
 
@@ -74,7 +75,12 @@ final class BlockRace {
             round(run, pairs, running, share);
             running = leaders(running, (running.size() + 1) / 2);
         }
-        search(run, pairs, running.get(0), 1 - run.fraction(0, 0));
+        Entrant leader = running.get(0);
+        List<Entrant> larger = entrants.subList(0, entrants.indexOf(leader));
+        search(run, pairs, leader, 1 - run.fraction(0, 0) - (larger.isEmpty() ? 0 : SECOND_TRY));
+        if (!larger.isEmpty()) {
+            search(run, pairs, leaders(larger, 1).get(0), 1 - run.fraction(0, 0));
+        }
         Entrant winner = leaders(entrants, 1).get(0);
         Layout layout = winner.best.orElseThrow();
         return winner.blocks.apart(run.finish(winner.task, pairs, layout).orElse(layout));
