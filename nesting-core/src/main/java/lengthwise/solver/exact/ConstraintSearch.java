@@ -13,6 +13,8 @@ import lengthwise.solver.exact.ExactPacking.Outcome;
  * come nearer than that (see {@link Gaps}). Two more models include every legal layout: rectangles grown by 0.7 of the
  * gap, which is as quick to solve and gives a bound not far below, and one that comes nearer to the truth and may prove
  * that nothing shorter exists.
+ *
+ * <p>Without linear relaxation: it says little of rectangles, and takes most of the time.
  */
 final class ConstraintSearch {
     private static final int LOOK_EVERY_MILLIS = 20;
@@ -57,6 +59,7 @@ final class ConstraintSearch {
         CpSolver solver = new CpSolver();
         solver.getParameters()
                 .setNumWorkers(1)
+                .setLinearizationLevel(0)
                 .setRandomSeed((int) (seed & 0x3fff_ffff))
                 .setMaxDeterministicTime(deterministicSeconds);
         CpSolverStatus status = watched(solver, model);

@@ -10,6 +10,11 @@ public final class ExactPacking {
     /** Beyond so many rectangles a constraint model takes longer to set up than it is worth. */
     private static final int MOST = 60;
 
+    /** What a short packing to begin with may cost, as a share of the effort, and at most. */
+    private static final double FIRST_SHARE = 0.1;
+
+    private static final double FIRST_SECONDS = 1;
+
     private ExactPacking() {}
 
     /** Returns a short packing and a bound at once if the rectangles all have one width or one height, else nothing. */
@@ -19,12 +24,16 @@ public final class ExactPacking {
 
     /** Says whether {@link #search} can be of use; loads the native library when there is a chance of it. */
     public static boolean canSearch(RectangleTask task) {
+        return Skyline.canLay(task) || canProve(task);
+    }
+
+    private static boolean canProve(RectangleTask task) {
         return task.items().size() <= MOST && Compaction.isAvailable();
     }
 
     /**
-     * Looks for a packing shorter than the one there is, by constraint programming, if {@link #canSearch}. One thread;
-     * the same arguments give the same packings as long as {@code enough} says no.
+     * Looks for a packing shorter than the one there is, if {@link #canSearch}: along the skyline, and where there are not
+     * too many rectangles then by constraint programming, which may prove that there is none shorter. One thread; the same arguments give the same packings as long as {@code enough} says no.
      *
      * @param length of the packing there is
      * @param lowerBound known so far
@@ -40,7 +49,23 @@ public final class ExactPacking {
             long seed,
             BooleanSupplier enough,
             Consumer<Packing> watcher) {
-        return new ConstraintSearch(task, seed, enough, watcher).run(length, lowerBound, deterministicSeconds);
+        boolean provable = canProve(task);
+        long best = length;
+        double effort = 0;
+        if (Skyline.canLay(task)) {
+            effort = provable ? Math.min(FIRST_SECONDS, FIRST_SHARE * deterministicSeconds) : deterministicSeconds;
+            Packing packing = new Skyline(task).shortest(effort, lowerBound, seed, enough);
+            if (packing.length() < best) {
+                best = packing.length();
+                watcher.accept(packing);
+            }
+        }
+        if (!provable || best <= lowerBound) {
+            return new Outcome(lowerBound, effort);
+        }
+        Outcome proved =
+                new ConstraintSearch(task, seed, enough, watcher).run(best, lowerBound, deterministicSeconds - effort);
+        return new Outcome(proved.lowerBound(), effort + proved.deterministicSeconds());
     }
 
     /** What a search proved, and the effort it took. */
