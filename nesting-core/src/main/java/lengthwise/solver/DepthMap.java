@@ -91,6 +91,10 @@ final class DepthMap {
         private final double square;
         private int[] table = new int[8 * SIDE * SIDE];
         private int end = SIDE * SIDE;
+        /** Segments that can be nearest in the square at hand and in those it lies in, the outermost first. */
+        private int[] nested = new int[0];
+
+        private double[] distances = new double[0];
 
         Division(double cornerX, double cornerY, double square) {
             this.cornerX = cornerX;
@@ -100,31 +104,42 @@ final class DepthMap {
 
         int[] of(int[] candidates, int n) {
             if (n > 0) {
-                divide(0, 0, SIDE, candidates, n);
+                nested = Arrays.copyOf(candidates, 5 * n);
+                distances = new double[n];
+                divide(0, 0, SIDE, 0, n, false);
             }
             return Arrays.copyOf(table, end);
         }
 
-        private void divide(int column, int row, int size, int[] candidates, int n) {
+        /**
+         * Divides a square.
+         *
+         * @param from where the segments to choose from stand
+         * @param n how many they are
+         * @param inside whether the whole square is known to lie inside
+         */
+        private void divide(int column, int row, int size, int from, int n, boolean inside) {
             double half = 0.5 * size * square;
             double centreX = cornerX + column * square + half;
             double centreY = cornerY + row * square + half;
-            double[] distance = new double[n];
-            double least = Double.MAX_VALUE;
+            double leastSquare = Double.MAX_VALUE;
             for (int k = 0; k < n; k++) {
-                distance[k] = Math.sqrt(squaredDistance(candidates[k], centreX, centreY));
-                least = Math.min(least, distance[k]);
+                distances[k] = squaredDistance(nested[from + k], centreX, centreY);
+                leastSquare = Math.min(leastSquare, distances[k]);
             }
+            double least = Math.sqrt(leastSquare);
             double radius = half * 1.4143;
-            int[] near = new int[n];
+            double most = least + 2 * radius + 1;
+            int near = from + n;
             int count = 0;
             for (int k = 0; k < n; k++) {
-                if (distance[k] <= least + 2 * radius + 1) {
-                    near[count++] = candidates[k];
+                if (distances[k] <= most * most) {
+                    nested[near + count++] = nested[from + k];
                 }
             }
-            boolean allOutside = least > radius + 1 && !isInside(near, count, centreX, centreY);
-            if (allOutside && least > radius + band) {
+            boolean oneSide = inside || least > radius + 1;
+            boolean allInside = inside || (oneSide && isInside(nested, near, count, centreX, centreY));
+            if (oneSide && !allInside && least > radius + band) {
                 return; // far
             }
             if (size == 1 || count <= 2) {
@@ -135,19 +150,19 @@ final class DepthMap {
                 return;
             }
             int next = size / 2;
-            divide(column, row, next, near, count);
-            divide(column + next, row, next, near, count);
-            divide(column, row + next, next, near, count);
-            divide(column + next, row + next, next, near, count);
+            divide(column, row, next, near, count, allInside);
+            divide(column + next, row, next, near, count, allInside);
+            divide(column, row + next, next, near, count, allInside);
+            divide(column + next, row + next, next, near, count, allInside);
         }
 
-        private int add(int[] segments, int count) {
+        private int add(int near, int count) {
             if (end + count + 1 > table.length) {
                 table = Arrays.copyOf(table, 2 * table.length + count);
             }
             int at = end;
             table[at] = count;
-            System.arraycopy(segments, 0, table, at + 1, count);
+            System.arraycopy(nested, near, table, at + 1, count);
             end += count + 1;
             return at;
         }
@@ -162,10 +177,10 @@ final class DepthMap {
         return p * p + over * over;
     }
 
-    private boolean isInside(int[] candidates, int n, double x, double y) {
+    private boolean isInside(int[] candidates, int from, int n, double x, double y) {
         double least = Double.MAX_VALUE;
         double side0 = 0;
-        for (int k = 0; k < n; k++) {
+        for (int k = from; k < from + n; k++) {
             int s = candidates[k];
             double d = squaredDistance(s, x, y);
             double p = alongX[s] * (y - fromY[s]) - alongY[s] * (x - fromX[s]);

@@ -129,7 +129,13 @@ final class FirstLayout {
         Look look = look(shape, from, cell[2]);
         Look highest = look(shape, from, cell[3]);
         boolean besides = cell[2] + steps * square < cell[3];
+        Mask bare = look.bare();
         for (long tryX = from; tryX <= last; tryX += square) {
+            // most columns have no room at any height, which one look tells; at the highest a row less may be covered
+            int tallest = (int) Math.floorDiv(tryX, square) + bare.tallestColumn;
+            if (pieces.longestFree(tallest) < bare.tallest - 1) {
+                continue;
+            }
             int step = 0;
             while (step <= steps) {
                 int blocked = rowsToClear(look, tryX, cell[2] + step * square);

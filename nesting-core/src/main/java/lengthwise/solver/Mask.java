@@ -17,6 +17,10 @@ final class Mask {
     final int words;
 
     final long[] bits;
+    /** The column with the longest run of rows, and the length of that run. */
+    final int tallestColumn;
+
+    final int tallest;
 
     private Mask(int firstColumn, int columns, int firstRow, int rows, int words, long[] bits) {
         this.firstColumn = firstColumn;
@@ -25,6 +29,20 @@ final class Mask {
         this.rows = rows;
         this.words = words;
         this.bits = bits;
+        int most = 0;
+        int at = 0;
+        for (int column = 0; column < columns; column++) {
+            int run = 0;
+            for (int row = 0; row < rows; row++) {
+                run = (bits[column * words + (row >> 6)] >>> row & 1) != 0 ? run + 1 : 0;
+                if (run > most) {
+                    most = run;
+                    at = column;
+                }
+            }
+        }
+        tallestColumn = firstColumn + at;
+        tallest = most;
     }
 
     /**

@@ -7,6 +7,8 @@ final class Raster {
     private final int rows;
     private final int words;
     private long[] bits;
+    /** The longest run of free rows of each column, or −1 where it has to be found anew. */
+    private int[] longestFree = new int[0];
 
     Raster(int rows) {
         this.rows = rows;
@@ -42,6 +44,28 @@ final class Raster {
         return 0;
     }
 
+    /** Returns the length of the longest run of free rows in a column. */
+    int longestFree(int column) {
+        if (column < 0 || column * words >= bits.length) {
+            return rows;
+        }
+        if (column >= longestFree.length) {
+            int known = longestFree.length;
+            longestFree = Arrays.copyOf(longestFree, bits.length / words);
+            Arrays.fill(longestFree, known, longestFree.length, -1);
+        }
+        if (longestFree[column] < 0) {
+            int longest = 0;
+            int run = 0;
+            for (int row = 0; row < rows; row++) {
+                run = (bits[column * words + (row >> 6)] >>> row & 1) == 0 ? run + 1 : 0;
+                longest = Math.max(longest, run);
+            }
+            longestFree[column] = longest;
+        }
+        return longestFree[column];
+    }
+
     /** Returns 64 bits of a column from some row on; rows outside the strip are free. */
     private long taken(int at, int row) {
         int word = row >> 6;
@@ -59,6 +83,9 @@ final class Raster {
         }
         for (int column = 0; column < mask.columns; column++) {
             int at = (mask.firstColumn + byColumns + column) * words;
+            if (at >= 0 && at / words < longestFree.length) {
+                longestFree[at / words] = -1;
+            }
             for (int row = 0; row < mask.rows && at >= 0; row++) {
                 int to = mask.firstRow + byRows + row;
                 if (to >= 0 && to < rows && (mask.bits[column * mask.words + (row >> 6)] >>> row & 1) != 0) {
