@@ -1,5 +1,6 @@
 package lengthwise.benchmarks;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
@@ -16,7 +17,8 @@ final class ScalePlot {
     private final StringBuilder svg = new StringBuilder();
 
     ScalePlot(List<ScaleRow> rows) {
-        this.rows = rows;
+        this.rows =
+                rows.stream().sorted(Comparator.comparingInt(ScaleRow::pieces)).toList();
     }
 
     String svg() {

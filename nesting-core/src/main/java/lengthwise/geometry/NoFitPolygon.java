@@ -120,9 +120,19 @@ public final class NoFitPolygon {
 
         /** Clips given segments, four coordinates each; a sum that has one on its own boundary does not cover it. */
         void keepOutside(NoFitPolygon boundary, double[] segments) {
+            int lastCover = 0;
             for (int k = 0; k < segments.length; k += 4) {
-                if (clip(NO_SUM, segments[k], segments[k + 1], segments[k + 2], segments[k + 3]) < 0) {
-                    keepGaps(boundary, segments[k], segments[k + 1], segments[k + 2], segments[k + 3]);
+                double x0 = segments[k];
+                double y0 = segments[k + 1];
+                double x1 = segments[k + 2];
+                double y1 = segments[k + 3];
+                if (!coversAll(lastCover, NO_SUM, x0, y0, x1, y1)) {
+                    int cover = clip(NO_SUM, x0, y0, x1, y1);
+                    if (cover >= 0) {
+                        lastCover = cover;
+                    } else {
+                        keepGaps(boundary, x0, y0, x1, y1);
+                    }
                 }
             }
         }

@@ -2,6 +2,7 @@ package lengthwise.solver;
 
 import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.LongConsumer;
 import lengthwise.geometry.NoFitPolygon;
 import org.jspecify.annotations.Nullable;
 
@@ -40,7 +41,19 @@ final class DepthMap {
     final double maxX;
     final double maxY;
 
+    private final LongConsumer growth;
+
     DepthMap(NoFitPolygon polygon, double band) {
+        this(polygon, band, bytes -> {});
+    }
+
+    /**
+     * Makes a map.
+     *
+     * @param growth is told how many bytes the map takes, and how many more whenever it grows
+     */
+    DepthMap(NoFitPolygon polygon, double band, LongConsumer growth) {
+        this.growth = growth;
         int n = polygon.size();
         this.band = band;
         fromX = new double[n];
@@ -78,6 +91,7 @@ final class DepthMap {
             all[s] = s;
         }
         large = new Division(minX, minY, SIDE / perMicrometre).of(all, n);
+        growth.accept(bytes(large) + 40L * n + 1000);
     }
 
     /**
@@ -310,6 +324,7 @@ final class DepthMap {
         int[] table = new Division(minX + column / perMicrometre, minY + row / perMicrometre, 1 / perMicrometre)
                 .of(candidates, count);
         small.setRelease(square, table);
+        growth.accept(bytes(table));
         return table;
     }
 
@@ -322,8 +337,17 @@ final class DepthMap {
                 : lists[row(y) % SIDE * SIDE + column(x) % SIDE];
     }
 
-    /** Returns about how many bytes this map comes to when much of it has been asked. */
-    long mostBytes() {
-        return 8L * large.length + 40L * fromX.length + 1000;
+    /** Lets go of what was divided on demand; returns how many bytes that were. */
+    long shrink() {
+        long bytes = 0;
+        for (int square = 0; square < small.length(); square++) {
+            int[] table = small.getAndSet(square, null);
+            bytes += table == null ? 0 : bytes(table);
+        }
+        return bytes;
+    }
+
+    private static long bytes(int[] table) {
+        return 16 + 4L * table.length;
     }
 }

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * The pairs of shapes of a task, made when first asked for and shared by all workers. No-fit polygons are kept once for
  * all turned and mirrored copies of a pair: with {@code g} a turn or flip, {@code NFP(gA, gB) = g NFP(A, B)} and
  * {@code NFP(B, A) = −NFP(A, B)}; a half turn negates, so that the pair of two shapes serves for both given a half
- * turn and changed about as well. When the store is full, everything in it is let go; what a pair answers never depends on
- * that.
+ * turn and changed about as well. When the store is full, what was added on demand is let go, or everything; what a pair answers never
+ * depends on that.
  */
 final class Pairs {
     /** The store may take this share of the heap. */
@@ -94,9 +94,6 @@ final class Pairs {
     }
 
     private Pair make(Shape fixed, Shape moving, int index) {
-        if (bytes.get() > mostBytes) {
-            forgetAll();
-        }
         Orientation relative = fixed.orientation().inverse().after(moving.orientation());
         Orientation toFixed = fixed.orientation().inverse();
         double reach = fixed.gapTo(moving) + margin;
@@ -124,7 +121,7 @@ final class Pairs {
         if (other != null) {
             return other;
         }
-        bytes.addAndGet(pair.bytes());
+        grow(pair.bytes());
         return pair;
     }
 
@@ -135,25 +132,36 @@ final class Pairs {
         }
         NoFitPolygon polygon =
                 NoFitPolygon.of(task.simple(fixed), task.simple(moving).oriented(relative));
-        DepthMap map = new DepthMap(polygon, task.largestGap() + margin);
+        DepthMap map = new DepthMap(polygon, task.largestGap() + margin, this::grow);
         DepthMap other = maps.putIfAbsent(key, map);
-        if (other != null) {
-            return other;
-        }
-        bytes.addAndGet(map.mostBytes());
-        return map;
+        return other != null ? other : map;
     }
 
     private static int code(Orientation orientation) {
         return (orientation.flipped() ? 4 : 0) + orientation.turn().quarters();
     }
 
-    private void forgetAll() {
-        bytes.set(0);
-        maps.clear();
-        images.clear();
-        for (int i = 0; i < pairs.length(); i++) {
-            pairs.set(i, null);
+    private void grow(long by) {
+        if (bytes.addAndGet(by) > mostBytes) {
+            shrink();
+        }
+    }
+
+    /** Lets go of what costs least to make again, and if that is not enough, of everything. */
+    private synchronized void shrink() {
+        if (bytes.get() <= mostBytes) {
+            return;
+        }
+        for (DepthMap map : maps.values()) {
+            bytes.addAndGet(-map.shrink());
+        }
+        if (bytes.get() > mostBytes / 2) {
+            maps.clear();
+            images.clear();
+            for (int i = 0; i < pairs.length(); i++) {
+                pairs.set(i, null);
+            }
+            bytes.set(0);
         }
     }
 }

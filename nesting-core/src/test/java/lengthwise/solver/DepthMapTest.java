@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.LongStream;
 import lengthwise.geometry.ConvexParts;
 import lengthwise.geometry.JtsOracle;
@@ -59,6 +60,30 @@ class DepthMapTest {
                     assertThat(-depth).isCloseTo(distance, within(0.01));
                 }
             }
+        }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void answersTheSameAfterItHasLetGoAndTellsHowItGrows(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        ConvexParts a = ConvexParts.of(RandomRings.star(random, 12, 20_000, 200_000));
+        ConvexParts b = ConvexParts.of(RandomRings.star(random, 12, 20_000, 200_000));
+        AtomicLong bytes = new AtomicLong();
+        DepthMap map = new DepthMap(NoFitPolygon.of(a, b), BAND, bytes::addAndGet);
+        long atFirst = bytes.get();
+        double[] x = random.doubles(100, map.minX, map.maxX).toArray();
+        double[] y = random.doubles(100, map.minY, map.maxY).toArray();
+        double[] depths = new double[100];
+        for (int i = 0; i < 100; i++) {
+            depths[i] = map.depth(x[i], y[i]);
+            assertThat(Math.max(-1, map.rareDepth(x[i], y[i]))).isEqualTo(Math.max(-1, depths[i]));
+        }
+        assertThat(atFirst).isPositive();
+        assertThat(map.shrink()).isEqualTo(bytes.get() - atFirst).isPositive();
+        assertThat(map.shrink()).isZero();
+        for (int i = 0; i < 100; i++) {
+            assertThat(map.depth(x[i], y[i])).isEqualTo(depths[i]);
         }
     }
 }
