@@ -42,7 +42,7 @@ final class Graded {
         List<Demand> demands = new ArrayList<>();
         double area = 0;
         for (int i = 0; i < pieces; i++) {
-            Outline outline = shapes.get((int) ((long) i * shapes.size() / pieces % shapes.size()));
+            Outline outline = shapes.get((int) ((2L * i + 1) * shapes.size() / (2L * pieces)));
             demands.add(new Demand(outline, domain, 0));
             area += outline.doubleArea() / 2.0;
         }
