@@ -2,6 +2,7 @@ package lengthwise;
 
 import java.util.List;
 import lengthwise.check.Violation;
+import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.solver.Progress;
@@ -17,6 +18,30 @@ public sealed interface MarkerAnswer {
      */
     record Made(Marker marker, Length lowerBound, List<String> surplus, Progress progress, StopReason reason)
             implements MarkerAnswer {}
+
+    /**
+     * More is wanted than the cloth on hand gives, as far as the search could find.
+     *
+     * @param marker the shortest one found; it goes on beyond the end of the cloth as if there were more of the full
+     *     width
+     * @param room the longest marker that the cloth has room for
+     * @param lowerBound no marker for this order can be shorter; above the room it is certain that the order does not fit
+     * @param staysOut what finds no place on the cloth in the best part marker found, in the order of the garments
+     */
+    record TooLong(Marker marker, Length room, Length lowerBound, List<Item> staysOut) implements MarkerAnswer {
+        public TooLong {
+            staysOut = List.copyOf(staysOut);
+        }
+
+        /** Returns how much longer the cloth would have to be when it is cut. */
+        public Length shortfall() {
+            return marker.length().minus(room);
+        }
+
+        public boolean isCertain() {
+            return lowerBound.compareTo(room) > 0;
+        }
+    }
 
     /** No marker is possible, and why. */
     record Impossible(String reason) implements MarkerAnswer {}

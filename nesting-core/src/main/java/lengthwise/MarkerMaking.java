@@ -2,6 +2,7 @@ package lengthwise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import lengthwise.check.MarkerCheck;
@@ -51,6 +52,18 @@ public final class MarkerMaking {
         }
         SearchResult.Solved solved = (SearchResult.Solved) result;
         Marker marker = marker(order, ruled.items(), solved.layout());
+        Optional<Length> room = order.fabric().room();
+        if (room.isPresent() && marker.length().compareTo(room.get()) > 0) {
+            OnCloth onCloth = OnCloth.of(ruled.task(), solved.layout(), room.get(), search);
+            if (!onCloth.staysOut().isEmpty()) {
+                return new MarkerAnswer.TooLong(
+                        marker,
+                        room.get(),
+                        new Length(solved.lowerBound()),
+                        onCloth.staysOut().stream().map(ruled.items()::get).toList());
+            }
+            marker = marker(order, ruled.items(), onCloth.layout(ruled.task()));
+        }
         List<Violation> violations = MarkerCheck.violations(marker);
         if (!violations.isEmpty()) {
             return new MarkerAnswer.Rejected(marker, violations);

@@ -33,6 +33,7 @@ import lengthwise.model.MarkerOrder;
 import lengthwise.plan.Purchase;
 import lengthwise.report.ReportTable;
 import lengthwise.report.RunFiles;
+import lengthwise.report.ShortOfCloth;
 import lengthwise.report.WholeFile;
 import lengthwise.solver.Search;
 import lengthwise.solver.StopRule;
@@ -213,6 +214,11 @@ final class MarkerCommand implements Callable<Integer> {
                 line.done(answer instanceof MarkerAnswer.Made && !interrupt.isRequested());
                 if (answer instanceof MarkerAnswer.Impossible impossible) {
                     err.println("lengthwise: " + impossible.reason());
+                    return ExitCode.NO_MARKER;
+                }
+                if (answer instanceof MarkerAnswer.TooLong tooLong) {
+                    err.print(ShortOfCloth.words(tooLong));
+                    err.flush();
                     return ExitCode.NO_MARKER;
                 }
                 if (answer instanceof MarkerAnswer.Rejected rejected) {

@@ -3,9 +3,13 @@ package lengthwise.job;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.geometry.Box;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Ring;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.OnHand;
 import lengthwise.model.Repeat;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
@@ -60,7 +64,10 @@ final class FabricMaking {
                 said.price(),
                 step,
                 List.of());
-        return withPrintAndFlaws(unmarked, said);
+        Fabric marked = withPrintAndFlaws(unmarked, said);
+        return said.there()
+                .map(there -> marked.withOnHand(onHand(marked, there)))
+                .orElse(marked);
     }
 
     private static Direction direction(JobFabric said, Assumptions assumed) {
@@ -94,15 +101,45 @@ final class FabricMaking {
                 fabric.spread(),
                 fabric.price(),
                 fabric.soldBy(),
-                said.flaws().stream()
-                        .map(flaw -> new Box(
-                                along(fabric, flaw.fromStart()).micrometres(),
-                                across(fabric, flaw.fromSelvedge()).micrometres(),
-                                along(fabric, flaw.fromStart().plus(flaw.length()))
-                                        .micrometres(),
-                                across(fabric, flaw.fromSelvedge().plus(flaw.width()))
-                                        .micrometres()))
-                        .toList());
+                said.flaws().stream().map(flaw -> flaw(fabric, flaw)).toList());
+    }
+
+    private static Box flaw(Fabric fabric, JobFabric.Flaw flaw) {
+        long from = across(fabric, flaw.fromSelvedge()).micrometres();
+        long to = across(fabric, flaw.fromSelvedge().plus(flaw.width())).micrometres();
+        long start = along(fabric, flaw.fromStart()).micrometres();
+        long end = along(fabric, flaw.fromStart().plus(flaw.length())).micrometres();
+        if (fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE) {
+            return onFold(fabric, flaw, start, end);
+        }
+        return new Box(start, from, end, to);
+    }
+
+    /** On folded cloth y counts from the fold, and a flaw of either layer spoils both. */
+    private static Box onFold(Fabric fabric, JobFabric.Flaw flaw, long start, long end) {
+        long middle = fabric.width().micrometres() / 2;
+        long one = flaw.fromSelvedge().micrometres() - middle;
+        long other = one + flaw.width().micrometres();
+        boolean overFold = one < 0 && other > 0;
+        long near = overFold ? 0 : Math.min(Math.abs(one), Math.abs(other));
+        long far = Math.max(Math.abs(one), Math.abs(other));
+        return new Box(
+                start,
+                new Length(near).scaled(fabric.widthKept()).micrometres(),
+                end,
+                new Length(far).scaled(fabric.widthKept()).micrometres());
+    }
+
+    private static OnHand onHand(Fabric fabric, JobFabric.There there) {
+        if (there.corners().isEmpty()) {
+            return OnHand.of(there.length());
+        }
+        Ring outline = Ring.of(there.corners().stream()
+                .map(corner -> new Point(
+                        along(fabric, corner.fromStart()).micrometres(),
+                        across(fabric, corner.fromSelvedge()).micrometres()))
+                .toList());
+        return new OnHand(there.length(), Optional.of(Outline.of(outline)));
     }
 
     private static Length along(Fabric fabric, Length fromStart) {

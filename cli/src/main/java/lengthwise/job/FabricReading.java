@@ -7,9 +7,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.PlacedArea;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Ring;
+import lengthwise.job.JobFabric.Corner;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
+import lengthwise.job.JobFabric.There;
 import lengthwise.model.Axis;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric.Price;
@@ -22,6 +28,11 @@ import lengthwise.model.Spread;
 final class FabricReading {
     /** No cloth is wider, and no shop's step longer: a larger number has the wrong unit. */
     static final Length WIDEST = Length.ofMillimetres(10_000);
+
+    /** No bolt is longer: a larger number has the wrong unit. */
+    private static final Length LONGEST = Length.ofMillimetres(500_000);
+
+    private static final int MOST_CORNERS = 1_000;
 
     /** Ways of spreading that the trade has and this version does not lay out yet. */
     private static final Set<String> LATER_SPREADS =
@@ -55,7 +66,9 @@ final class FabricReading {
                 "spread",
                 "price",
                 "sold-by",
-                "flaws");
+                "flaws",
+                "length",
+                "outline");
         String role = fabric.read("for", e -> e.text("what the fabric is for, such as shell or lining"))
                 .orElse(entry.name());
         Length width = measuring.positive(fabric.need("width", "150 cm"), WIDEST);
@@ -65,6 +78,7 @@ final class FabricReading {
                 e -> e.fields("{form: single-layer, end-allowance: {each-end: 2 cm}}", "form", "end-allowance"));
         Optional<Spread.Form> form = within(spread, "form", e -> e.word(Spread.Form.class, LATER_SPREADS));
         Optional<Length> ends = within(spread, "end-allowance", this::endAllowance);
+        Optional<There> there = there(fabric, width);
         if (edge.isPresent()) {
             refuseEdgesThatMeet(width, edge.get(), form, fabric.need("unusable-edge", ""));
         }
@@ -82,7 +96,8 @@ final class FabricReading {
                 ends,
                 fabric.read("price", this::price),
                 fabric.read("sold-by", e -> measuring.positive(e, WIDEST)),
-                fabric.read("flaws", e -> flaws(e, width)).orElse(List.of()));
+                fabric.read("flaws", e -> flaws(e, width, there)).orElse(List.of()),
+                there);
     }
 
     private static <T> Optional<T> within(Optional<Fields> part, String key, Entry.Reading<T> reading)
@@ -183,16 +198,71 @@ final class FabricReading {
         return new Price(new BigDecimal(price.group(1)).doubleValue(), length);
     }
 
-    private List<Flaw> flaws(Entry entry, Length width) throws JobException {
+    private Optional<There> there(Fields fabric, Length width) throws JobException {
+        Optional<Length> length = fabric.read("length", e -> measuring.positive(e, LONGEST));
+        Optional<List<Corner>> corners = fabric.read("outline", e -> corners(e, width));
+        if (length.isPresent() && corners.isPresent()) {
+            throw fabric.need("length", "")
+                    .keyError("the outline says how long the remnant is already; keep length or outline, not both");
+        }
+        if (corners.isPresent()) {
+            Length farthest = corners.get().stream().map(Corner::fromStart).reduce(Length.ZERO, Length::max);
+            return Optional.of(new There(farthest, corners.get()));
+        }
+        return length.map(straight -> new There(straight, List.of()));
+    }
+
+    private List<Corner> corners(Entry entry, Length width) throws JobException {
+        String example = "{from-start: 0 cm, from-selvedge: 0 cm}";
+        List<Corner> corners = new ArrayList<>();
+        List<Entry> items = entry.items("- " + example + " for each corner of the remnant, in turn");
+        if (items.size() < 3 || items.size() > MOST_CORNERS) {
+            throw entry.error("found %d corners; a remnant has from 3 to %d".formatted(items.size(), MOST_CORNERS));
+        }
+        for (Entry item : items) {
+            Fields corner = item.fields(example, "from-start", "from-selvedge");
+            Corner read = new Corner(
+                    measuring.notNegative(corner.need("from-start", "0 cm"), LONGEST),
+                    measuring.notNegative(corner.need("from-selvedge", "0 cm")));
+            if (read.fromSelvedge().compareTo(width) > 0) {
+                throw item.error("the corner lies %s from the selvedge and the fabric is %s wide"
+                        .formatted(
+                                LengthText.print(read.fromSelvedge(), LengthUnit.CM),
+                                LengthText.print(width, LengthUnit.CM)));
+            }
+            corners.add(read);
+        }
+        Ring ring = Ring.of(corners.stream()
+                .map(corner -> new Point(
+                        corner.fromStart().micrometres(), corner.fromSelvedge().micrometres()))
+                .toList());
+        if (!PlacedArea.isRegion(Outline.of(ring))) {
+            throw entry.error("the outline touches or crosses itself; give its corners in turn, each once");
+        }
+        return corners;
+    }
+
+    private List<Flaw> flaws(Entry entry, Length width, Optional<There> there) throws JobException {
         String example = "{from-start: 40 cm, length: 3 cm, from-selvedge: 20 cm, width: 2 cm}";
         List<Flaw> flaws = new ArrayList<>();
         for (Entry item : entry.items("- " + example)) {
             Fields flaw = item.fields(example, "from-start", "length", "from-selvedge", "width");
+            boolean allAlong =
+                    flaw.get("from-start").isEmpty() && flaw.get("length").isEmpty();
+            boolean allAcross =
+                    flaw.get("from-selvedge").isEmpty() && flaw.get("width").isEmpty();
+            if (allAlong && (allAcross || there.isEmpty())) {
+                throw item.error(
+                        allAcross
+                                ? "found a flaw without a place; write " + example
+                                : "a flaw along the whole fabric needs the length of the fabric; write length: 2 m"
+                                        + " beside its width, or from-start and length for the flaw");
+            }
             Flaw read = new Flaw(
-                    measuring.notNegative(flaw.need("from-start", "40 cm")),
-                    measuring.positive(flaw.need("length", "3 cm")),
-                    measuring.notNegative(flaw.need("from-selvedge", "20 cm")),
-                    measuring.positive(flaw.need("width", "2 cm")));
+                    allAlong ? Length.ZERO : measuring.notNegative(flaw.need("from-start", "40 cm")),
+                    allAlong ? there.get().length() : measuring.positive(flaw.need("length", "3 cm")),
+                    allAcross ? Length.ZERO : measuring.notNegative(flaw.need("from-selvedge", "20 cm")),
+                    allAcross ? width : measuring.positive(flaw.need("width", "2 cm")));
             Length reach = read.fromSelvedge().plus(read.width());
             if (reach.compareTo(width) > 0) {
                 throw item.error("the flaw reaches %s from the selvedge and the fabric is %s wide"

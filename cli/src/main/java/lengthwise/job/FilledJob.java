@@ -63,6 +63,7 @@ public final class FilledJob {
                 made.map(fabric -> fabric.spread().endAllowance()).or(said::endAllowance),
                 said.price(),
                 made.map(Fabric::soldBy).or(said::soldBy),
-                said.flaws());
+                said.flaws(),
+                said.there());
     }
 }

@@ -16,6 +16,7 @@ import lengthwise.model.Spread;
  * @param name the maker's name for it; names the marker's file
  * @param role what it is for: shell, lining …; where the file does not say, its name
  * @param width from selvedge to selvedge
+ * @param there how much of it there is; empty where it is to be bought
  */
 public record JobFabric(
         String name,
@@ -31,9 +32,44 @@ public record JobFabric(
         Optional<Length> endAllowance,
         Optional<Price> price,
         Optional<Length> soldBy,
-        List<Flaw> flaws) {
+        List<Flaw> flaws,
+        Optional<There> there) {
     public JobFabric {
         flaws = List.copyOf(flaws);
+    }
+
+    /** A fabric to be bought. */
+    public JobFabric(
+            String name,
+            String role,
+            Length width,
+            Optional<UnusableEdge> unusableEdge,
+            Optional<Direction> direction,
+            Optional<Axis> mostStretch,
+            Optional<RightSide> rightSide,
+            Optional<PrintRepeat> repeat,
+            Optional<Shrinkage> shrinkage,
+            Optional<Spread.Form> spreadForm,
+            Optional<Length> endAllowance,
+            Optional<Price> price,
+            Optional<Length> soldBy,
+            List<Flaw> flaws) {
+        this(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                rightSide,
+                repeat,
+                shrinkage,
+                spreadForm,
+                endAllowance,
+                price,
+                soldBy,
+                flaws,
+                Optional.empty());
     }
 
     /** Which way the right side of the cloth looks in the finished garment. */
@@ -56,4 +92,19 @@ public record JobFabric(
 
     /** A rectangle of bad cloth, as bought: distances from the cut end and from the near selvedge. */
     public record Flaw(Length fromStart, Length length, Length fromSelvedge, Length width) {}
+
+    /**
+     * The cloth that there is, as bought.
+     *
+     * @param length from cut end to cut end; of a remnant, to its farthest corner
+     * @param corners of a remnant, in turn; empty for a straight piece over the whole width
+     */
+    public record There(Length length, List<Corner> corners) {
+        public There {
+            corners = List.copyOf(corners);
+        }
+    }
+
+    /** A corner of a remnant, as bought: distances from the cut end and from the near selvedge. */
+    public record Corner(Length fromStart, Length fromSelvedge) {}
 }

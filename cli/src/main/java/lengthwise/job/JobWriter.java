@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobStrip.StripLength;
@@ -126,6 +127,12 @@ public final class JobWriter {
         }
         fabric.price().ifPresent(price -> line("    price: " + price(price)));
         fabric.soldBy().ifPresent(step -> line("    sold-by: " + length(step), "the shop's step"));
+        fabric.there()
+                .ifPresent(there -> line(
+                        there.corners().isEmpty()
+                                ? "    length: " + length(there.length())
+                                : "    outline: " + corners(there.corners()),
+                        "what there is of it"));
         if (!fabric.flaws().isEmpty()) {
             line("    flaws:");
             fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));
@@ -182,6 +189,13 @@ public final class JobWriter {
             }
         }
         return shown + " per " + LengthText.print(price.per(), LengthUnit.CM);
+    }
+
+    private String corners(List<JobFabric.Corner> corners) {
+        return corners.stream()
+                .map(corner -> "{from-start: %s, from-selvedge: %s}"
+                        .formatted(length(corner.fromStart()), length(corner.fromSelvedge())))
+                .collect(Collectors.joining(", ", "[", "]"));
     }
 
     private String flaw(Flaw flaw) {

@@ -152,6 +152,10 @@ final class ReportHtml {
         figures.put(
                 "cuttable width" + (fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? ", folded" : ""),
                 LengthWords.both(fabric.cuttableWidth()));
+        fabric.onHand().ifPresent(there -> {
+            figures.put("on hand", LengthWords.both(there.length()));
+            figures.put("it fits; left over", LengthWords.both(marker.left().orElseThrow()));
+        });
         figures.put("marker efficiency", Figures.percent(marker.efficiency()));
         figures.put("no marker can be shorter than", LengthWords.both(fabricRun.lowerBound()));
         if (fabricRun.purchase().cost().isPresent()) {

@@ -109,6 +109,10 @@ final class ReportJson {
         } else {
             json.writeNullField("cost");
         }
+        if (fabric.onHand().isPresent()) {
+            length("on_hand_mm", fabric.onHand().get().length());
+            length("left_mm", marker.left().orElseThrow());
+        }
         json.writeObjectFieldStart("waste");
         number("pieces_mm2", waste.pieces(), 1);
         number("between_pieces_mm2", waste.betweenPieces(), 1);

@@ -57,6 +57,13 @@ class BadInputTest {
                         4,
                         "flap is 10.0 cm",
                         "cuttable width of cloth"),
+                slip(
+                        "shorter than the pieces",
+                        "width: 1500",
+                        "length: 120, width: 1500",
+                        4,
+                        "does not fit on cloth: 80 mm short",
+                        "What stays out: 2 × flap R, 2 × flap L."),
                 slip("bare two", "shell: 1 pair", "shell: 2", 3, "2 alike", "1 pair"),
                 slip("unknown piece", "{flap: {", "{flop: {", 3, "flop is not in the drawings", "did you mean flap"),
                 slip("on fold without fold", "1 pair", "1 on fold", 3, "no fold edge is marked"),

@@ -55,6 +55,7 @@ class JobFileDocumentTest {
                 "fabrics: {a: {width: 1 m, spread: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m, spread: {end-allowance: {nonsense: 1}}}}",
                 "fabrics: {a: {width: 1 m, flaws: [{nonsense: 1}]}}",
+                "fabrics: {a: {width: 1 m, outline: [{nonsense: 1}, {}, {}]}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {nonsense: 1}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {match-point: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {strip: {nonsense: 1}}}",

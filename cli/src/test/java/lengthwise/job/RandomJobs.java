@@ -8,9 +8,11 @@ import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.drawing.ScaleStatement.ScaleBox;
+import lengthwise.job.JobFabric.Corner;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
+import lengthwise.job.JobFabric.There;
 import lengthwise.job.JobPiece.Mark;
 import lengthwise.job.JobPiece.MatchPoint;
 import lengthwise.job.JobPiece.Up;
@@ -142,7 +144,18 @@ final class RandomJobs {
                 maybe(() -> length(1_000_000)),
                 chance()
                         ? List.of()
-                        : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))));
+                        : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))),
+                maybe(this::there));
+    }
+
+    private There there() {
+        if (chance()) {
+            return new There(length(9_000_000), List.of());
+        }
+        Length far = new Length(random.nextLong(1, 500_000));
+        Length end = length(9_000_000);
+        return new There(
+                end, List.of(new Corner(Length.ZERO, Length.ZERO), new Corner(end, Length.ZERO), new Corner(end, far)));
     }
 
     private PrintRepeat repeat() {

@@ -66,11 +66,13 @@ public final class MarkerCheck {
     private List<Violation> judge(List<PlacedPiece> pieces, Length length) {
         CuttableArea area = new CuttableArea(order.fabric(), length, tolerance);
         Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
+        ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
         List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {
             violations.addAll(area.violations(piece));
             violations.addAll(flaws.violations(piece));
+            violations.addAll(cloth.violations(piece));
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
         }
         Spread.Form form = order.fabric().spread().form();

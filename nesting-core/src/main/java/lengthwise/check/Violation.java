@@ -81,6 +81,24 @@ public sealed interface Violation {
         }
     }
 
+    /** A piece reaches over the end of the cloth that is on hand. */
+    record BeyondCloth(PlacedPiece piece, Length room, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s reaches %s mm over the end of the cloth: there is room for a marker of %s mm."
+                    .formatted(piece.called(), amount(by), amount(room.millimetres()));
+        }
+    }
+
+    /** A piece leaves the outline of the remnant that it is cut from. */
+    record OffRemnant(PlacedPiece piece, double squareMillimetres, double thickness) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s leaves the remnant: %s mm² of it lie outside, %s mm at its thickest."
+                    .formatted(piece.called(), amount(squareMillimetres), amount(thickness));
+        }
+    }
+
     /** A piece does not lie on grain. */
     record OffGrain(PlacedPiece piece, double degrees) implements Violation {
         @Override

@@ -1,5 +1,7 @@
 package lengthwise.geometry;
 
+import java.util.Optional;
+
 /** An upright rectangle, closed on all sides, in micrometres. */
 public record Box(long minX, long minY, long maxX, long maxY) {
     public Box {
@@ -32,6 +34,17 @@ public record Box(long minX, long minY, long maxX, long maxY) {
 
     public Box moved(Point by) {
         return new Box(minX + by.x(), minY + by.y(), maxX + by.x(), maxY + by.y());
+    }
+
+    /** Returns what the two rectangles share; empty unless their insides meet. */
+    public Optional<Box> common(Box other) {
+        return overlaps(other)
+                ? Optional.of(new Box(
+                        Math.max(minX, other.minX),
+                        Math.max(minY, other.minY),
+                        Math.min(maxX, other.maxX),
+                        Math.min(maxY, other.maxY)))
+                : Optional.empty();
     }
 
     public Box union(Box other) {

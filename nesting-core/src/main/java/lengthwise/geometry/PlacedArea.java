@@ -40,6 +40,12 @@ public final class PlacedArea {
         return new PlacedArea(polygon.isValid() ? polygon : GeometryFixer.fix(polygon));
     }
 
+    /** Says whether an outline bounds a region as it is: it neither touches nor crosses itself. */
+    public static boolean isRegion(Outline outline) {
+        LinearRing[] holes = outline.holes().stream().map(PlacedArea::closed).toArray(LinearRing[]::new);
+        return FACTORY.createPolygon(closed(outline.shell()), holes).isValid();
+    }
+
     private static LinearRing closed(Ring ring) {
         Coordinate[] coordinates = new Coordinate[ring.size() + 1];
         for (int i = 0; i < ring.size(); i++) {
@@ -71,7 +77,24 @@ public final class PlacedArea {
     }
 
     /**
-     * Two regions' common part.
+     * Says whether this region is not all within another one. It may touch the other's edge from inside.
+     *
+     * @param tolerance an overhang nowhere thicker than this many micrometres does not count; 0: every overhang does
+     */
+    public boolean leaves(PlacedArea other, long tolerance) {
+        return !RelateNG.relate(area, other.area, RelatePredicate.coveredBy())
+                && (tolerance == 0
+                        || !difference(other).buffer(-tolerance / 2.0).isEmpty());
+    }
+
+    /** Returns how much of this region is outside another one. */
+    public Amount outside(PlacedArea other) {
+        Geometry outside = difference(other);
+        return new Amount(outside.getArea() / 1e6, thickness(outside) / 1000);
+    }
+
+    /**
+     * A part of a region, such as what two have in common.
      *
      * @param squareMillimetres its area
      * @param millimetres its thickness: the diameter of the largest disc that fits in it
@@ -96,6 +119,10 @@ public final class PlacedArea {
 
     private Geometry intersection(PlacedArea other) {
         return OverlayNGRobust.overlay(area, other.area, OverlayNG.INTERSECTION);
+    }
+
+    private Geometry difference(PlacedArea other) {
+        return OverlayNGRobust.overlay(area, other.area, OverlayNG.DIFFERENCE);
     }
 
     /** Halves the span in which the widest inset that leaves something must lie. */

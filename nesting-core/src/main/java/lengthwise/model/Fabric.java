@@ -14,6 +14,7 @@ import lengthwise.geometry.Box;
  * @param mostStretch the direction of greatest stretch, where known
  * @param soldBy the shop's step
  * @param flaws bad rectangles, in marker coordinates (after washing, if pre-washed)
+ * @param onHand what there is of it; empty where as much as need be can be bought
  */
 public record Fabric(
         String name,
@@ -27,9 +28,40 @@ public record Fabric(
         Spread spread,
         Optional<Price> price,
         Length soldBy,
-        List<Box> flaws) {
+        List<Box> flaws,
+        Optional<OnHand> onHand) {
     public Fabric {
         flaws = List.copyOf(flaws);
+    }
+
+    /** A fabric to be bought: as much as need be. */
+    public Fabric(
+            String name,
+            String role,
+            Length width,
+            UnusableEdge unusableEdge,
+            Direction direction,
+            Optional<Axis> mostStretch,
+            Optional<Repeat> repeat,
+            Shrinkage shrinkage,
+            Spread spread,
+            Optional<Price> price,
+            Length soldBy,
+            List<Box> flaws) {
+        this(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                Optional.empty());
     }
 
     /** The strips along the two selvedges: the one at y = 0 and the far one. */
@@ -84,7 +116,46 @@ public record Fabric(
     /** Returns the same fabric taken to have another direction. */
     public Fabric withDirection(Direction other) {
         return new Fabric(
-                name, role, width, unusableEdge, other, mostStretch, repeat, shrinkage, spread, price, soldBy, flaws);
+                name,
+                role,
+                width,
+                unusableEdge,
+                other,
+                mostStretch,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                onHand);
+    }
+
+    /** Returns the same fabric of which there is just so much. */
+    public Fabric withOnHand(OnHand there) {
+        return new Fabric(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                Optional.of(there));
+    }
+
+    /**
+     * Returns the length that the marker may have: what is on hand, shorter by the lengthwise shrinkage if the cloth is
+     * washed first, less both end allowances. Empty where as much as need be can be bought.
+     */
+    public Optional<Length> room() {
+        return onHand.map(there ->
+                there.length().scaled(lengthKept()).minus(spread.endAllowance().times(2)));
     }
 
     /** Returns the share of the bought width that is there when the cloth is cut. */

@@ -2,6 +2,7 @@ package lengthwise.model;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The layout of one fabric: every placement lies within x from 0 to the length and y from 0 to the cuttable width. */
 public record Marker(MarkerOrder order, List<Placement> placements, Length length) {
@@ -15,6 +16,11 @@ public record Marker(MarkerOrder order, List<Placement> placements, Length lengt
                         placement -> placement.outline().box().minX())
                 .thenComparingLong(placement -> placement.outline().box().minY());
         return placements.stream().sorted(alongThenAcross).toList();
+    }
+
+    /** Returns what is left of the cloth on hand behind the marker, as it lies on the table; empty if it is to be bought. */
+    public Optional<Length> left() {
+        return order.fabric().room().map(room -> room.minus(length));
     }
 
     /**

@@ -32,11 +32,10 @@ public sealed interface Ruling {
                 Length gap = order.gapOf(item.piece().name());
                 demands.add(new Demand(item.piece().outline(), domain, gap.micrometres()));
             }
-            List<Obstacle> flaws = order.fabric().flaws().stream()
-                    .map(flaw -> new Obstacle(Outline.of(flaw.ring())))
-                    .toList();
+            List<Obstacle> obstacles = new ArrayList<>(RemnantRule.outside(order.fabric()));
+            order.fabric().flaws().forEach(flaw -> obstacles.add(new Obstacle(Outline.of(flaw.ring()))));
             List<Bond> bonds = GarmentDirectionRule.bonds(contours.items(), order.fabric());
-            LayoutTask task = new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, flaws, bonds);
+            LayoutTask task = new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);
             return new Task(contours.items(), task, contours.surplus());
         } catch (RefusedException refused) {
             return new Refused(String.valueOf(refused.getMessage()));

@@ -3,9 +3,11 @@ package lengthwise.testing;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.geometry.Box;
+import lengthwise.geometry.Outline;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.OnHand;
 import lengthwise.model.Repeat;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
@@ -22,6 +24,7 @@ public final class TestFabric {
     private Optional<Fabric.Price> price = Optional.empty();
     private Length soldBy = new Length(1);
     private List<Box> flaws = List.of();
+    private Optional<OnHand> onHand = Optional.empty();
 
     private TestFabric() {}
 
@@ -84,6 +87,19 @@ public final class TestFabric {
         return this;
     }
 
+    /** There is just so much of it. */
+    public TestFabric onHand(double millimetres) {
+        onHand = Optional.of(OnHand.of(Length.ofMillimetres(millimetres)));
+        return this;
+    }
+
+    /** A remnant with these corners, x and y in turn, in millimetres and in marker coordinates. */
+    public TestFabric remnant(double... millimetres) {
+        Outline outline = Outline.of(TestPieces.ring(millimetres));
+        onHand = Optional.of(new OnHand(new Length(outline.box().maxX()), Optional.of(outline)));
+        return this;
+    }
+
     public Fabric fabric() {
         return new Fabric(
                 "test-cloth",
@@ -97,6 +113,7 @@ public final class TestFabric {
                 new Spread(form, endAllowance),
                 price,
                 soldBy,
-                flaws);
+                flaws,
+                onHand);
     }
 }

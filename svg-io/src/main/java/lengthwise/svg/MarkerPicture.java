@@ -11,6 +11,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.GrainLine;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
+import lengthwise.model.OnHand;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
 import lengthwise.model.Spread;
@@ -102,6 +103,18 @@ public final class MarkerPicture {
                         MarkerSvg.NOT_CUTTABLE,
                         MarkerSvg.FAINT,
                         0.2));
+        fabric.onHand()
+                .flatMap(OnHand::outline)
+                .ifPresent(remnant -> page.empty(
+                        "path",
+                        "d",
+                        Millimetres.path(remnant, corner),
+                        "fill",
+                        "none",
+                        "stroke",
+                        MarkerSvg.INK,
+                        "stroke-width",
+                        of(0.25 * reduction)));
         edges(margin);
         List<Placement> placements = marker.inLayingOrder();
         for (int i = 0; i < placements.size(); i++) {

@@ -14,6 +14,7 @@ import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
+import lengthwise.model.OnHand;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
@@ -181,34 +182,69 @@ public final class MarkerSvg {
                 "0.25",
                 "stroke-dasharray",
                 "6 3");
+        fabric.onHand().flatMap(OnHand::outline).ifPresent(this::remnant);
+        Box cloth = new Box(0, 0, clothLength.micrometres(), clothWidth.micrometres());
         for (Box flaw : fabric.flaws()) {
-            Box there = flaw.moved(corner);
-            path(
-                    "M%s %s H%s V%s H%s Z L%s %s M%s %s L%s %s"
-                            .formatted(
-                                    Millimetres.of(there.minX()),
-                                    Millimetres.of(there.minY()),
-                                    Millimetres.of(there.maxX()),
-                                    Millimetres.of(there.maxY()),
-                                    Millimetres.of(there.minX()),
-                                    Millimetres.of(there.maxX()),
-                                    Millimetres.of(there.maxY()),
-                                    Millimetres.of(there.minX()),
-                                    Millimetres.of(there.maxY()),
-                                    Millimetres.of(there.maxX()),
-                                    Millimetres.of(there.minY())),
-                    "data-area",
-                    "flaw",
-                    "fill",
-                    NOT_CUTTABLE,
-                    "stroke",
-                    FAINT,
-                    "stroke-width",
-                    "0.25");
-            label(there.minX() / 1000.0 + 2, there.maxY() / 1000.0 + 5, 4, "flaw");
+            flaw.moved(corner).common(cloth).ifPresent(this::flaw);
         }
         rectangle(Point.ORIGIN, clothLength, clothWidth, "fill", "none", "stroke", INK, "stroke-width", "0.5");
         svg.close().line();
+    }
+
+    private void flaw(Box there) {
+        path(
+                "M%s %s H%s V%s H%s Z L%s %s M%s %s L%s %s"
+                        .formatted(
+                                Millimetres.of(there.minX()),
+                                Millimetres.of(there.minY()),
+                                Millimetres.of(there.maxX()),
+                                Millimetres.of(there.maxY()),
+                                Millimetres.of(there.minX()),
+                                Millimetres.of(there.maxX()),
+                                Millimetres.of(there.maxY()),
+                                Millimetres.of(there.minX()),
+                                Millimetres.of(there.maxY()),
+                                Millimetres.of(there.maxX()),
+                                Millimetres.of(there.minY())),
+                "data-area",
+                "flaw",
+                "fill",
+                NOT_CUTTABLE,
+                "stroke",
+                FAINT,
+                "stroke-width",
+                "0.25");
+        label(there.minX() / 1000.0 + 2, there.maxY() / 1000.0 + 5, 4, "flaw");
+    }
+
+    /** The edge of a remnant, as far as the marker goes. */
+    private void remnant(Outline outline) {
+        svg.open("clipPath", "id", "under-the-marker");
+        svg.empty(
+                "rect",
+                "x",
+                "0",
+                "y",
+                "0",
+                "width",
+                Millimetres.of(clothLength.micrometres()),
+                "height",
+                Millimetres.of(clothWidth.micrometres()));
+        svg.close().line();
+        path(
+                Millimetres.path(outline, corner),
+                "data-area",
+                "remnant",
+                "clip-path",
+                "url(#under-the-marker)",
+                "fill",
+                "none",
+                "stroke",
+                INK,
+                "stroke-width",
+                "0.7",
+                "stroke-dasharray",
+                "8 2");
     }
 
     private void edges() {

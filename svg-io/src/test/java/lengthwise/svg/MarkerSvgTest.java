@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -16,7 +17,10 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
 import lengthwise.model.Marker;
+import lengthwise.model.OnHand;
 import lengthwise.model.Placement;
 import lengthwise.testing.SampleMarkers;
 import org.junit.jupiter.api.Test;
@@ -188,6 +192,18 @@ class MarkerSvgTest {
         assertThat(MarkerSvg.of(SampleMarkers.folded(), NOTES))
                 .contains("FOLDED, RIGHT SIDES TOGETHER", ">FOLD<", ">BOTH SELVEDGES<", "on fold", "L + R", "+ 1 spare")
                 .doesNotContain("print up");
+    }
+
+    /** A remnant is drawn in the cloth's coordinates: moved by the end allowance and the unusable edge. */
+    @Test
+    void theEdgeOfARemnantIsDrawn() {
+        Marker marker = SampleMarkers.singleLayer();
+        Outline triangle = Outline.of(Ring.of(0, 0, 900_000, 0, 0, 900_000));
+        Fabric remnant =
+                marker.order().fabric().withOnHand(new OnHand(Length.ofMillimetres(900), Optional.of(triangle)));
+        Marker onRemnant = new Marker(marker.order().withFabric(remnant), marker.placements(), marker.length());
+        assertThat(MarkerSvg.of(onRemnant, NOTES)).contains("data-area=\"remnant\"");
+        assertThat(MarkerSvg.of(marker, NOTES)).doesNotContain("remnant");
     }
 
     @Test
