@@ -280,6 +280,11 @@ final class PreparedTask {
         return bondOf[demand];
     }
 
+    /** Returns how many bonds there are. */
+    int bonds() {
+        return task.bonds().size();
+    }
+
     List<Integer> members(int bond) {
         return ((Bond.SameTurn) task.bonds().get(bond)).members();
     }

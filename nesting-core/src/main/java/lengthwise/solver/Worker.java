@@ -1,6 +1,5 @@
 package lengthwise.solver;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
@@ -25,6 +24,7 @@ final class Worker {
     private final Arrangement state;
     private final Relocation relocation;
     private final Finish finish;
+    private final Disturbance disturbance;
     private final Attempts attempts = new Attempts();
     private final double tolerance;
     private final long lowerBound;
@@ -49,6 +49,7 @@ final class Worker {
         this.random = random;
         this.state = new Arrangement(task, pairs);
         this.relocation = new Relocation(state);
+        this.disturbance = new Disturbance(state, random);
         this.finish = Finish.onTheWay(task, () -> run.cancelled() || run.fraction(iteration, lastImprovement) >= 1);
         this.tolerance = task.tolerance();
         this.lowerBound = task.lowerBound();
@@ -92,7 +93,7 @@ final class Worker {
             }
             attempts.add(state.snapshot());
             state.restore(attempts.pick(random));
-            disturb();
+            disturbance.strike();
         }
         return step;
     }
@@ -192,52 +193,5 @@ final class Worker {
         lastImprovement = iteration;
         run.offer(layout, iteration);
         stopped = stopped || run.isOver(iteration, lastImprovement, best);
-    }
-
-    /** Exchanges two large pieces of different shape. */
-    private void disturb() {
-        Integer[] bySize = new Integer[state.pieces];
-        Arrays.setAll(bySize, i -> i);
-        Arrays.sort(bySize, (a, b) -> Long.compare(area(b), area(a)));
-        int large = Math.max(2, state.pieces / 3);
-        for (int attempt = 0; attempt < 20; attempt++) {
-            int a = bySize[random.nextInt(Math.min(large, state.pieces))];
-            int b = bySize[random.nextInt(Math.min(large, state.pieces))];
-            if (state.shape[a].base() != state.shape[b].base()) {
-                double ax = centreX(a);
-                double ay = centreY(a);
-                moveCentre(a, centreX(b), centreY(b));
-                moveCentre(b, ax, ay);
-                break;
-            }
-        }
-        state.measureAll();
-        state.resetWeights();
-    }
-
-    private long area(int piece) {
-        return state.shape[piece].ring().doubleArea();
-    }
-
-    private double centreX(int piece) {
-        return state.x[piece]
-                + 0.5
-                        * (state.shape[piece].box().minX()
-                                + state.shape[piece].box().maxX());
-    }
-
-    private double centreY(int piece) {
-        return state.y[piece]
-                + 0.5
-                        * (state.shape[piece].box().minY()
-                                + state.shape[piece].box().maxY());
-    }
-
-    private void moveCentre(int piece, double toX, double toY) {
-        state.place(
-                piece,
-                state.variant[piece],
-                state.x[piece] + toX - centreX(piece),
-                state.y[piece] + toY - centreY(piece));
     }
 }

@@ -10,6 +10,7 @@ import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.Ring;
+import lengthwise.rules.Bond;
 import lengthwise.rules.Demand;
 import lengthwise.rules.LayoutTask;
 import lengthwise.rules.Obstacle;
@@ -37,6 +38,29 @@ class StripSearchTest {
     @MethodSource("seeds")
     void domainsObstaclesAndBondsAreKept(long seed) {
         check(Tasks.mixed(seed, 18, seed % 2 == 0 ? 0 : 3_000), seed, 60);
+    }
+
+    /**
+     * Two garments, each a bar and a right-angled triangle, cut one way each. Only when they lie opposite ways do the
+     * triangles make up a rectangle: 2 · 70 + 60 mm, which is also the area bound. The first layout lays both alike.
+     */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3})
+    void aGarmentIsTurnedWhereThatSavesCloth(long seed) {
+        Outline bar = Outline.of(Ring.of(0, 0, 70_000, 0, 70_000, 100_000, 0, 100_000));
+        Outline triangle = Outline.of(Ring.of(0, 0, 60_000, 0, 0, 100_000));
+        List<Orientation> bothWays =
+                List.of(Orientation.AS_DRAWN, new Orientation(false, QuarterTurn.HALF));
+        PlacementDomain domain = new PlacementDomain(bothWays, new Positions.Free());
+        Demand barDemand = new Demand(bar, domain, 0);
+        Demand triangleDemand = new Demand(triangle, domain, 0);
+        LayoutTask task = new LayoutTask(
+                100_000,
+                List.of(barDemand, triangleDemand, barDemand, triangleDemand),
+                List.of(),
+                List.of(new Bond.SameTurn(List.of(0, 1)), new Bond.SameTurn(List.of(2, 3))));
+        SearchResult result = StripSearch.solve(task, Search.of(StopRule.iterations(3_000), seed, 1));
+        assertThat(((SearchResult.Solved) result).layout().length()).isEqualTo(200_000);
     }
 
     private static void check(LayoutTask task, long seed, long iterations) {
