@@ -132,20 +132,24 @@ final class Relocation {
                 continue;
             }
             float weight = (float) weights[j];
-            double low = bottom - state.y[j] - pair.minY;
-            double high = top - state.y[j] - pair.minY;
-            for (int r = 0; r < rows; r++) {
-                double y = r == rows - 1 ? high : low + r * step;
-                int fieldRow = (int) Math.rint(y / step);
-                if (fieldRow >= 0 && fieldRow < pair.fieldRows) {
-                    addRow(r * columns, from, to, pair.field, fieldRow * pair.fieldColumns + shift, weight);
-                }
+            // the rows of both grids are equally far apart, but for the last, which lies on the edge
+            int rowShift = (int) Math.rint((bottom - state.y[j] - pair.minY) / step);
+            int firstRow = Math.max(0, -rowShift);
+            int lastRow = Math.min(rows - 1, pair.fieldRows - rowShift);
+            for (int r = firstRow; r < lastRow; r++) {
+                addRow(r * columns, from, to, pair, r + rowShift, shift, weight);
+            }
+            int onEdge = (int) Math.rint((top - state.y[j] - pair.minY) / step);
+            if (onEdge >= 0 && onEdge < pair.fieldRows) {
+                addRow((rows - 1) * columns, from, to, pair, onEdge, shift, weight);
             }
         }
     }
 
-    private void addRow(int at, int from, int to, float[] field, int fieldAt, float weight) {
+    private void addRow(int at, int from, int to, Pair pair, int row, int shift, float weight) {
         float[] target = sum;
+        float[] field = pair.field;
+        int fieldAt = row * pair.fieldColumns + shift;
         for (int c = from; c < to; c++) {
             target[at + c] += weight * field[fieldAt + c];
         }
