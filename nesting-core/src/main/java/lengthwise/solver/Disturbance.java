@@ -78,11 +78,17 @@ final class Disturbance {
     }
 
     private double centreX(int piece) {
-        return state.x[piece] + 0.5 * (state.shape[piece].box().minX() + state.shape[piece].box().maxX());
+        return state.x[piece]
+                + 0.5
+                        * (state.shape[piece].box().minX()
+                                + state.shape[piece].box().maxX());
     }
 
     private double centreY(int piece) {
-        return state.y[piece] + 0.5 * (state.shape[piece].box().minY() + state.shape[piece].box().maxY());
+        return state.y[piece]
+                + 0.5
+                        * (state.shape[piece].box().minY()
+                                + state.shape[piece].box().maxY());
     }
 
     /** Lays a piece with its middle as near to a point as it may lie. */
@@ -90,7 +96,13 @@ final class Disturbance {
         state.place(
                 piece,
                 variant,
-                middleX - 0.5 * (variant.shape().box().minX() + variant.shape().box().maxX()),
-                middleY - 0.5 * (variant.shape().box().minY() + variant.shape().box().maxY()));
+                middleX
+                        - 0.5
+                                * (variant.shape().box().minX()
+                                        + variant.shape().box().maxX()),
+                middleY
+                        - 0.5
+                                * (variant.shape().box().minY()
+                                        + variant.shape().box().maxY()));
     }
 }

@@ -49,8 +49,7 @@ class StripSearchTest {
     void aGarmentIsTurnedWhereThatSavesCloth(long seed) {
         Outline bar = Outline.of(Ring.of(0, 0, 70_000, 0, 70_000, 100_000, 0, 100_000));
         Outline triangle = Outline.of(Ring.of(0, 0, 60_000, 0, 0, 100_000));
-        List<Orientation> bothWays =
-                List.of(Orientation.AS_DRAWN, new Orientation(false, QuarterTurn.HALF));
+        List<Orientation> bothWays = List.of(Orientation.AS_DRAWN, new Orientation(false, QuarterTurn.HALF));
         PlacementDomain domain = new PlacementDomain(bothWays, new Positions.Free());
         Demand barDemand = new Demand(bar, domain, 0);
         Demand triangleDemand = new Demand(triangle, domain, 0);
