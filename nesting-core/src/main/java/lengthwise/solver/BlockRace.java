@@ -19,8 +19,8 @@ final class BlockRace {
     private static final long NOTHING = 1_000;
 
     private static final int MOST_SIZES_OF_BLOCKS = 3;
-    private static final double SHARE_OF_A_ROUND = 0.25;
-    private static final double SECOND_TRY = 0.1;
+    private static final double SHARE_OF_A_ROUND = 0.125;
+    private static final double SECOND_TRY = 0.05;
 
     private final List<Entrant> entrants;
 

@@ -12,7 +12,7 @@ import java.util.List;
  * lattice every allowed position is a candidate.
  */
 final class Relocation {
-    private static final int CANDIDATES = 3;
+    private static final int CANDIDATES = 5;
 
     private final Arrangement state;
     private final Descent descent;
