@@ -96,7 +96,15 @@ public final class MarkerMaking {
                 reasons.add(reason);
             }
         }
-        return String.join(" ", reasons);
+        return reasons.isEmpty() ? noRoomTogether(order) : String.join(" ", reasons);
+    }
+
+    /** Each piece has a place by itself, but not all of them together: a fold across the cloth is no longer than it is wide. */
+    private static String noRoomTogether(MarkerOrder order) {
+        return "The pieces on the fold of %s find no room side by side: it is %s wide. Lay fewer garments, or lay this fabric in a single layer."
+                .formatted(
+                        order.fabric().name(),
+                        centimetres(order.fabric().cuttableWidth().micrometres()));
     }
 
     private static String tooWide(MarkerOrder order, Piece piece, Demand demand) {

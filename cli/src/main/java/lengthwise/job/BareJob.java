@@ -115,8 +115,7 @@ public final class BareJob {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                JobSpread.UNSAID,
                 Optional.empty(),
                 Optional.empty(),
                 List.of());

@@ -31,15 +31,19 @@ final class FabricMaking {
     private FabricMaking() {}
 
     static Fabric of(JobFabric said, Assumptions assumed) {
+        boolean tube = said.spread().form().equals(Optional.of(Spread.Form.TUBE));
         Fabric.UnusableEdge edge = said.unusableEdge().orElseGet(() -> {
+            if (tube) {
+                return Fabric.UnusableEdge.eachSide(Length.ZERO);
+            }
             assumed.note("1 cm along each selvedge is left uncut.", "Say unusable-edge: {each-side: …} to change it.");
             return Fabric.UnusableEdge.eachSide(UNUSABLE_EDGE);
         });
-        Spread.Form form = said.spreadForm().orElseGet(() -> {
+        Spread.Form form = said.spread().form().orElseGet(() -> {
             assumed.note("The cloth is laid in a single layer, right side up.");
             return Spread.Form.SINGLE_LAYER;
         });
-        Length ends = said.endAllowance().orElseGet(() -> {
+        Length ends = said.spread().endAllowance().orElseGet(() -> {
             assumed.note("2 cm are left at each cut end of the cloth.");
             return END_ALLOWANCE;
         });
@@ -60,7 +64,7 @@ final class FabricMaking {
                 said.mostStretch(),
                 Optional.empty(),
                 shrinkage,
-                new Spread(form, ends),
+                said.spread().spread(form, ends),
                 said.price(),
                 step,
                 List.of());
@@ -143,7 +147,7 @@ final class FabricMaking {
     }
 
     private static Length along(Fabric fabric, Length fromStart) {
-        return fromStart.scaled(fabric.lengthKept()).minus(fabric.spread().endAllowance());
+        return fromStart.scaled(fabric.lengthKept()).minus(fabric.spread().startAllowance());
     }
 
     private static Length across(Fabric fabric, Length fromSelvedge) {

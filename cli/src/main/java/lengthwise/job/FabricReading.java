@@ -34,9 +34,7 @@ final class FabricReading {
 
     private static final int MOST_CORNERS = 1_000;
 
-    /** Ways of spreading that the trade has and this version does not lay out yet. */
-    private static final Set<String> LATER_SPREADS =
-            Set.of("fold-crosswise", "selvedges-to-middle", "tube", "plies-face-up", "plies-face-to-face");
+    private static final int MOST_PLIES = 200;
 
     private static final Pattern PRICE = Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,6})?) per (.+)");
     private static final Pattern FILE_NAME =
@@ -73,15 +71,12 @@ final class FabricReading {
                 .orElse(entry.name());
         Length width = measuring.positive(fabric.need("width", "150 cm"), WIDEST);
         Optional<UnusableEdge> edge = fabric.read("unusable-edge", this::unusableEdge);
-        Optional<Fields> spread = fabric.read(
-                "spread",
-                e -> e.fields("{form: single-layer, end-allowance: {each-end: 2 cm}}", "form", "end-allowance"));
-        Optional<Spread.Form> form = within(spread, "form", e -> e.word(Spread.Form.class, LATER_SPREADS));
-        Optional<Length> ends = within(spread, "end-allowance", this::endAllowance);
+        JobSpread spread = fabric.read("spread", this::spread).orElse(JobSpread.UNSAID);
         Optional<There> there = there(fabric, width);
         if (edge.isPresent()) {
-            refuseEdgesThatMeet(width, edge.get(), form, fabric.need("unusable-edge", ""));
+            refuseWrongEdges(width, edge.get(), spread.form(), fabric.need("unusable-edge", ""));
         }
+        refuseHiddenCloth(fabric, spread);
         return new JobFabric(
                 entry.name(),
                 role,
@@ -92,8 +87,7 @@ final class FabricReading {
                 fabric.read("right-side", e -> e.word(RightSide.class, Set.of())),
                 fabric.read("repeat", this::repeat),
                 fabric.read("shrinkage", FabricReading::shrinkage),
-                form,
-                ends,
+                spread,
                 fabric.read("price", this::price),
                 fabric.read("sold-by", e -> measuring.positive(e, WIDEST)),
                 fabric.read("flaws", e -> flaws(e, width, there)).orElse(List.of()),
@@ -118,17 +112,66 @@ final class FabricReading {
                 .orElseGet(() -> new UnusableEdge(near.orElseThrow(), far.orElseThrow()));
     }
 
-    private static void refuseEdgesThatMeet(Length width, UnusableEdge edge, Optional<Spread.Form> form, Entry entry)
+    private JobSpread spread(Entry entry) throws JobException {
+        Fields spread = entry.fields(
+                "{form: single-layer, end-allowance: {each-end: 2 cm}}", "form", "plies", "plies-run", "end-allowance");
+        Optional<Spread.Form> form = spread.read("form", e -> e.word(Spread.Form.class, Set.of()));
+        Optional<Integer> plies = spread.read(
+                "plies",
+                e -> plies(
+                        e,
+                        form.filter(JobSpread::isInPlies)
+                                .orElseThrow(
+                                        () -> e.keyError(
+                                                "only plies are counted: write it with form: plies-face-up or form: plies-face-to-face"))));
+        Optional<Spread.PlyRun> run = spread.read("plies-run", e -> {
+            if (!form.equals(Optional.of(Spread.Form.PLIES_FACE_TO_FACE))) {
+                throw e.keyError("only plies face to face have a choice; write it with form: plies-face-to-face");
+            }
+            return e.word(Spread.PlyRun.class, Set.of());
+        });
+        return new JobSpread(form, plies, run, spread.read("end-allowance", this::endAllowance));
+    }
+
+    /** Where a place of the bought cloth comes to lie in the other layers is worked out for one lengthwise fold alone. */
+    private static void refuseHiddenCloth(Fields fabric, JobSpread spread) throws JobException {
+        Optional<Spread.Form> form =
+                spread.form().filter(one -> one != Spread.Form.SINGLE_LAYER && one != Spread.Form.FOLD_LENGTHWISE);
+        for (String key : List.of("flaws", "outline")) {
+            Optional<Entry> entry = fabric.get(key);
+            if (form.isPresent() && entry.isPresent()) {
+                throw entry.get()
+                        .keyError("goes with single-layer or fold-lengthwise cloth, and this lies %s"
+                                .formatted(Entry.word(form.get())));
+            }
+        }
+    }
+
+    private static int plies(Entry entry, Spread.Form form) throws JobException {
+        int plies = Measuring.count(entry, MOST_PLIES, "how many plies, such as 4");
+        if (form == Spread.Form.PLIES_FACE_TO_FACE && plies % 2 == 1) {
+            throw entry.error(
+                    "found %d; plies face to face make pairs, so there is an even number of them".formatted(plies));
+        }
+        return plies;
+    }
+
+    private static void refuseWrongEdges(Length width, UnusableEdge edge, Optional<Spread.Form> form, Entry entry)
             throws JobException {
+        if (form.equals(Optional.of(Spread.Form.TUBE)) && !edge.equals(UnusableEdge.eachSide(Length.ZERO))) {
+            throw entry.error("a tube has no selvedges: leave unusable-edge out, or cut the tube open and lay it"
+                    + " in a single layer");
+        }
         boolean folded = form.equals(Optional.of(Spread.Form.FOLD_LENGTHWISE));
-        Length lost = folded
-                ? Length.max(edge.near(), edge.far()).times(2)
+        boolean foldedTwice = form.equals(Optional.of(Spread.Form.SELVEDGES_TO_MIDDLE));
+        Length lost = folded || foldedTwice
+                ? Length.max(edge.near(), edge.far()).times(foldedTwice ? 4 : 2)
                 : edge.near().plus(edge.far());
         if (lost.compareTo(width) >= 0) {
             throw entry.error("the unusable edges take %s%s and the fabric is %s wide: nothing is left to cut from"
                     .formatted(
                             LengthText.print(lost, LengthUnit.CM),
-                            folded ? " when folded" : "",
+                            folded || foldedTwice ? " when folded" : "",
                             LengthText.print(width, LengthUnit.CM)));
         }
     }

@@ -8,14 +8,13 @@ import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
 import lengthwise.model.Shrinkage;
-import lengthwise.model.Spread;
 
 /**
  * A fabric of the job, as the shop sells it.
  *
  * @param name the maker's name for it; names the marker's file
  * @param role what it is for: shell, lining …; where the file does not say, its name
- * @param width from selvedge to selvedge
+ * @param width from selvedge to selvedge; of a tube as it lies flat
  * @param there how much of it there is; empty where it is to be bought
  */
 public record JobFabric(
@@ -28,8 +27,7 @@ public record JobFabric(
         Optional<RightSide> rightSide,
         Optional<PrintRepeat> repeat,
         Optional<Shrinkage> shrinkage,
-        Optional<Spread.Form> spreadForm,
-        Optional<Length> endAllowance,
+        JobSpread spread,
         Optional<Price> price,
         Optional<Length> soldBy,
         List<Flaw> flaws,
@@ -49,8 +47,7 @@ public record JobFabric(
             Optional<RightSide> rightSide,
             Optional<PrintRepeat> repeat,
             Optional<Shrinkage> shrinkage,
-            Optional<Spread.Form> spreadForm,
-            Optional<Length> endAllowance,
+            JobSpread spread,
             Optional<Price> price,
             Optional<Length> soldBy,
             List<Flaw> flaws) {
@@ -64,8 +61,7 @@ public record JobFabric(
                 rightSide,
                 repeat,
                 shrinkage,
-                spreadForm,
-                endAllowance,
+                spread,
                 price,
                 soldBy,
                 flaws,

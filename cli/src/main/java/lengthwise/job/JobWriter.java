@@ -120,8 +120,11 @@ public final class JobWriter {
                 .ifPresent(shrinkage ->
                         line("    shrinkage: " + shrinkage(shrinkage), "pre-wash, add-to-pieces or in-pattern"));
         List<String> spread = new ArrayList<>();
-        fabric.spreadForm().ifPresent(form -> spread.add("form: " + Entry.word(form)));
-        fabric.endAllowance().ifPresent(ends -> spread.add("end-allowance: {each-end: " + length(ends) + "}"));
+        JobSpread said = fabric.spread();
+        said.form().ifPresent(form -> spread.add("form: " + Entry.word(form)));
+        said.plies().ifPresent(plies -> spread.add("plies: " + plies));
+        said.pliesRun().ifPresent(run -> spread.add("plies-run: " + Entry.word(run)));
+        said.endAllowance().ifPresent(ends -> spread.add("end-allowance: {each-end: " + length(ends) + "}"));
         if (!spread.isEmpty()) {
             line("    spread: " + braces(spread));
         }

@@ -13,19 +13,34 @@ final class Hands {
 
     /** Returns L, R, L + R, "on fold", "two", "mirrored", or nothing where there is nothing to say. */
     static String of(Item item, MarkerOrder order) {
-        boolean folded = order.fabric().spread().form() == Spread.Form.FOLD_LENGTHWISE;
-        if (folded && item.piece().foldEdge().isPresent()) {
+        Spread spread = order.fabric().spread();
+        if (spread.mirrors() && item.piece().foldEdge().isPresent()) {
             return "on fold";
         }
         List<CutOut> cutOuts = CutOut.of(item, order);
-        if (folded && cutOuts.size() == 1) {
-            return "one, one spare";
+        if (spread.layers() > 1 && cutOuts.size() < spread.layers()) {
+            String some = hands(item, cutOuts, spread);
+            return "%s, %s spare".formatted(some, count(spread.layers() - cutOuts.size()));
         }
-        if (folded) {
-            return cutOuts.get(0).hand() == Hand.NONE ? "two" : "L + R";
+        return hands(item, cutOuts, spread);
+    }
+
+    private static String hands(Item item, List<CutOut> cutOuts, Spread spread) {
+        if (spread.mirrors() && cutOuts.get(0).hand() != Hand.NONE) {
+            return cutOuts.size() == 2 ? "L + R" : cutOuts.size() / 2 + " L + " + cutOuts.size() / 2 + " R";
         }
-        return item.hand() == Hand.NONE && item.mirrored()
+        String count = spread.layers() == 1 ? "" : count(cutOuts.size());
+        String hand = item.hand() == Hand.NONE && item.mirrored()
                 ? "mirrored"
                 : item.hand().letter();
+        return count.isEmpty() || hand.isEmpty() ? count + hand : count + " " + hand;
+    }
+
+    private static String count(int count) {
+        return switch (count) {
+            case 1 -> "one";
+            case 2 -> "two";
+            default -> Integer.toString(count);
+        };
     }
 }

@@ -2,6 +2,7 @@ package lengthwise.report;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,7 +18,7 @@ import lengthwise.model.Marker;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
-import lengthwise.model.Spread;
+import lengthwise.model.SpreadWords;
 import lengthwise.svg.MarkerPicture;
 import lengthwise.svg.Markup;
 
@@ -29,7 +30,6 @@ final class PlacementSheet {
     private final Run run;
     private final Marker marker;
     private final Fabric fabric;
-    private final boolean folded;
     private final Point corner;
     private final Page page;
     private final Markup html;
@@ -38,9 +38,8 @@ final class PlacementSheet {
         this.run = run;
         marker = fabricRun.marker();
         fabric = marker.order().fabric();
-        folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
         corner = new Point(
-                fabric.spread().endAllowance().micrometres(),
+                fabric.spread().startAllowance().micrometres(),
                 fabric.edgesOnTable().near().micrometres());
         page = new Page("Placement sheet: " + fabric.name() + ", " + run.job());
         html = page.content();
@@ -56,8 +55,8 @@ final class PlacementSheet {
                 .element("p", "Placement sheet · " + run.job(), "class", "quiet")
                 .line();
         MarkerPicture.draw(html, marker, 75);
-        Length clothLength = marker.length().plus(fabric.spread().endAllowance().times(2));
-        String edge = folded ? "fold" : "selvedge";
+        Length clothLength = fabric.spread().onTable(marker.length());
+        String edge = SpreadWords.nearEdge(fabric.spread());
         html.element(
                 "p",
                 "Lay out %s of cloth, %s wide%s. %s"
@@ -65,11 +64,7 @@ final class PlacementSheet {
                                 LengthWords.both(clothLength),
                                 LengthWords.both(fabric.laidWidth()),
                                 fabric.widthKept() == 1 ? "" : " after washing",
-                                folded
-                                        ? "Fold it lengthwise, right sides together, the fold away from you as in the"
-                                                + " picture. Cut every piece through both layers, and never along the"
-                                                + " fold."
-                                        : "One layer, right side up."));
+                                howToLay()));
         html.element(
                 "p",
                 ("Measure to both ends of the grain line: \"from the %s\" across the cloth, from its very edge; \"from the"
@@ -111,6 +106,23 @@ final class PlacementSheet {
         }
         html.close().line().close().line();
         return page.text();
+    }
+
+    private String howToLay() {
+        return switch (fabric.spread().form()) {
+            case SINGLE_LAYER -> "One layer, right side up.";
+            case FOLD_LENGTHWISE ->
+                "Fold it lengthwise, right sides together, the fold away from you as in the picture. Cut every piece"
+                        + " through both layers, and never along the fold.";
+            default ->
+                "%s. %s"
+                        .formatted(
+                                capitalised(SpreadWords.heading(fabric.spread())), SpreadWords.layers(fabric.spread()));
+        };
+    }
+
+    private static String capitalised(String capitals) {
+        return capitals.charAt(0) + capitals.substring(1).toLowerCase(Locale.ROOT);
     }
 
     /** A column of words before the distances. */

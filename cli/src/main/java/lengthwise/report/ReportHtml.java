@@ -18,7 +18,7 @@ import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.Shrinkage;
-import lengthwise.model.Spread;
+import lengthwise.model.SpreadWords;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.Waste;
 import lengthwise.solver.SearchResult.StopReason;
@@ -150,8 +150,7 @@ final class ReportHtml {
         figures.put("buy", LengthWords.toBuy(fabricRun.purchase().buy()));
         figures.put("marker length", LengthWords.both(marker.length()));
         figures.put(
-                "cuttable width" + (fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? ", folded" : ""),
-                LengthWords.both(fabric.cuttableWidth()));
+                "cuttable width" + SpreadWords.afterWidth(fabric.spread()), LengthWords.both(fabric.cuttableWidth()));
         fabric.onHand().ifPresent(there -> {
             figures.put("on hand", LengthWords.both(there.length()));
             figures.put("it fits; left over", LengthWords.both(marker.left().orElseThrow()));
@@ -175,8 +174,16 @@ final class ReportHtml {
         Fabric fabric = fabricRun.marker().order().fabric();
         html.open("div", "class", "together").element("h3", "Length to buy");
         html.open("table").line().open("tbody").line();
-        length("marker", purchase.marker());
-        length("both ends, %s each".formatted(LengthWords.both(fabric.spread().endAllowance())), purchase.ends());
+        int lengths = fabric.spread().lengths();
+        length(lengths == 1 ? "marker" : "marker, laid " + lengths + " times", purchase.marker());
+        length(
+                "%s, %s each"
+                        .formatted(
+                                lengths == 1 || fabric.spread().isFoldedCrosswise()
+                                        ? "both ends"
+                                        : "both ends of " + lengths + " plies",
+                                LengthWords.both(fabric.spread().endAllowance())),
+                purchase.ends());
         if (fabric.shrinkage().handled() == Shrinkage.Handling.PRE_WASH) {
             length(
                     "shrinkage in the wash, %s lengthwise: length ÷ %s"
@@ -323,9 +330,39 @@ final class ReportHtml {
         html.close().line().close().line();
     }
 
+    private static String laying(Fabric fabric, String laid) {
+        String offFold = " A fold that is off by 2 mm makes a piece on it 4 mm too wide or too narrow.";
+        return switch (fabric.spread().form()) {
+            case SINGLE_LAYER ->
+                "Lay %s of it flat in one layer, right side up, without stretching it.".formatted(laid);
+            case FOLD_LENGTHWISE ->
+                "Fold it lengthwise, right sides together, selvedge on selvedge, %s of it. The lower layer lies"
+                                .formatted(laid)
+                        + " right side up."
+                        + offFold;
+            case FOLD_CROSSWISE ->
+                "Fold it across, right sides together, selvedges on selvedges: %s from the fold, which is the start of"
+                                .formatted(laid)
+                        + " the marker, to the two cut ends. The lower layer lies right side up. In the upper layer the"
+                        + " up end of the cloth points the other way."
+                        + offFold;
+            case SELVEDGES_TO_MIDDLE ->
+                "Fold both selvedges to the middle, right sides together, %s of it. The lower layer lies right side up."
+                                .formatted(laid)
+                        + " Nothing is cut across the selvedges."
+                        + offFold;
+            case TUBE ->
+                "Lay %s of the tube flat, without stretching it, its two folds on the straight grain.".formatted(laid)
+                        + offFold;
+            case PLIES_FACE_UP, PLIES_FACE_TO_FACE ->
+                "Lay %s plies of %s each, without stretching them. %s"
+                        .formatted(
+                                Integer.toString(fabric.spread().layers()), laid, SpreadWords.layers(fabric.spread()));
+        };
+    }
+
     private void spreading(Fabric fabric, Marker marker) {
-        boolean folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
-        Length laid = marker.length().plus(fabric.spread().endAllowance().times(2));
+        Length laid = fabric.spread().onTable(marker.length());
         List<String> steps = new ArrayList<>();
         if (washed(fabric)) {
             steps.add(
@@ -336,14 +373,7 @@ final class ReportHtml {
                                             Figures.percent(fabric.shrinkage().crosswise())));
         }
         steps.add("Square the cut end. Let stretch cloth lie without tension before it is cut.");
-        steps.add(
-                folded
-                        ? "Fold it lengthwise, right sides together, selvedge on selvedge, %s of it. The lower layer lies"
-                                        .formatted(LengthWords.both(laid))
-                                + " right side up. A fold that is off by 2 mm makes a piece on it 4 mm too wide or too"
-                                + " narrow."
-                        : "Lay %s of it flat in one layer, right side up, without stretching it."
-                                .formatted(LengthWords.both(laid)));
+        steps.add(laying(fabric, LengthWords.both(laid)));
         steps.add("Measure the width: %s is counted on, from edge to edge. On narrower cloth this marker does not fit."
                 .formatted(LengthWords.both(fabric.laidWidth())));
         switch (fabric.direction()) {

@@ -18,7 +18,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.Placement;
-import lengthwise.model.Spread;
+import lengthwise.model.SpreadWords;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.Waste;
 
@@ -84,9 +84,8 @@ final class ReportJson {
         json.writeStringField("role", fabric.role());
         json.writeStringField("marker", name + ".svg");
         json.writeStringField("placement_sheet", name + "-placement.html");
-        json.writeStringField(
-                "spread", fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? "fold-lengthwise" : "single-layer");
-        json.writeNumberField("layers", fabric.spread().form().layers());
+        json.writeStringField("spread", SpreadWords.key(fabric.spread()));
+        json.writeNumberField("layers", fabric.spread().layers());
         json.writeStringField("direction", word(fabric.direction().name()));
         length("length_mm", marker.length());
         length("cuttable_width_mm", fabric.cuttableWidth());

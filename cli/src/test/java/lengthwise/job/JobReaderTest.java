@@ -82,8 +82,11 @@ class JobReaderTest {
                                 Optional.empty(),
                                 Optional.of(new PrintRepeat(mm(320), mm(160), false, mm(0), mm(0))),
                                 Optional.of(new Shrinkage(0.03, 0.02, Handling.PRE_WASH)),
-                                Optional.of(Form.SINGLE_LAYER),
-                                Optional.of(mm(20)),
+                                new JobSpread(
+                                        Optional.of(Form.SINGLE_LAYER),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.of(mm(20))),
                                 Optional.of(new Price(14.5, mm(1000))),
                                 Optional.of(mm(100)),
                                 List.of()),
@@ -98,8 +101,11 @@ class JobReaderTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty(),
-                                Optional.of(Form.FOLD_LENGTHWISE),
-                                Optional.empty(),
+                                new JobSpread(
+                                        Optional.of(Form.FOLD_LENGTHWISE),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.empty()),
                                 Optional.of(new Price(6, mm(914.4))),
                                 Optional.of(mm(114.3)),
                                 List.of()));

@@ -122,12 +122,17 @@ final class RandomJobs {
 
     private JobFabric fabric(String name) {
         Length width = new Length(random.nextLong(500_000, 2_000_000));
+        JobSpread spread = spread();
+        boolean tube = spread.form().equals(Optional.of(Spread.Form.TUBE));
+        boolean simple = spread.form()
+                .map(form -> form == Spread.Form.SINGLE_LAYER || form == Spread.Form.FOLD_LENGTHWISE)
+                .orElse(true);
         return new JobFabric(
                 name,
                 chance() ? name : "for " + name,
                 width,
-                maybe(() -> chance()
-                        ? UnusableEdge.eachSide(length(99_000))
+                maybe(() -> chance() || tube
+                        ? UnusableEdge.eachSide(tube ? Length.ZERO : length(99_000))
                         : new UnusableEdge(length(99_000), Length.ZERO)),
                 maybe(() -> one(Direction.values())),
                 maybe(() -> one(Axis.values())),
@@ -137,25 +142,36 @@ final class RandomJobs {
                         random.nextDouble(0.5),
                         chance() ? 0 : random.nextInt(500) / 1000.0,
                         one(Shrinkage.Handling.values()))),
-                maybe(() -> one(Spread.Form.values())),
-                maybe(() -> length(50_000)),
+                spread,
                 maybe(() ->
                         new Price(random.nextInt(10_000) / 100.0, chance() ? new Length(914_400) : length(1_000_000))),
                 maybe(() -> length(1_000_000)),
-                chance()
+                chance() || !simple
                         ? List.of()
                         : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))),
-                maybe(this::there));
+                maybe(() -> there(simple)));
     }
 
-    private There there() {
-        if (chance()) {
+    private There there(boolean remnant) {
+        if (chance() || !remnant) {
             return new There(length(9_000_000), List.of());
         }
         Length far = new Length(random.nextLong(1, 500_000));
         Length end = length(9_000_000);
         return new There(
                 end, List.of(new Corner(Length.ZERO, Length.ZERO), new Corner(end, Length.ZERO), new Corner(end, far)));
+    }
+
+    private JobSpread spread() {
+        Optional<Spread.Form> form = maybe(() -> one(Spread.Form.values()));
+        boolean faceToFace = form.equals(Optional.of(Spread.Form.PLIES_FACE_TO_FACE));
+        return new JobSpread(
+                form,
+                faceToFace || form.equals(Optional.of(Spread.Form.PLIES_FACE_UP))
+                        ? maybe(() -> 2 * random.nextInt(1, 20))
+                        : Optional.empty(),
+                faceToFace ? maybe(() -> one(Spread.PlyRun.values())) : Optional.empty(),
+                maybe(() -> length(50_000)));
     }
 
     private PrintRepeat repeat() {

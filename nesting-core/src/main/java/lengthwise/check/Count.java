@@ -2,6 +2,7 @@ package lengthwise.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lengthwise.model.Hand;
 import lengthwise.model.PlacedPiece;
@@ -10,15 +11,15 @@ import lengthwise.model.Spread;
 /**
  * Every garment gets what it needs of each piece, in the right hands, and nothing besides.
  *
- * <p>On a single layer a placed outline gives one piece. Cut through two layers that lie face to face it gives one as
- * drawn and one mirrored; where the two are the same, they are two alike, and may serve two garments. Of such pieces one
- * may be left over, since cloth in two layers cannot give an odd number. A half on the fold opens to one whole piece.
+ * <p>A placed outline gives a piece in each layer that is cut. Where the layers lie face to face it gives by turns one as
+ * drawn and one mirrored; where the two are the same, they are alike, and may serve several garments. Fewer than one cut
+ * gives may be left over, since cloth in layers cannot give any number. A half on the fold opens to one whole piece.
  */
 final class Count {
-    private final Spread.Form form;
+    private final Spread spread;
 
-    Count(Spread.Form form) {
-        this.form = form;
+    Count(Spread spread) {
+        this.spread = spread;
     }
 
     /** One cut piece that a placed outline gives, and how it can be read. */
@@ -41,15 +42,15 @@ final class Count {
                 .filter(piece -> piece.wanted().contains(wanted))
                 .flatMap(piece -> cutOuts(wanted, piece))
                 .toList();
-        boolean throughBothLayers = form.layers() > 1 && !wanted.onFold();
+        boolean faceToFace = spread.mirrors() && !wanted.onFold();
         boolean either = cut.stream().allMatch(CutOut::isEither);
-        if (throughBothLayers && !either && wanted.asDrawn() != wanted.mirrored()) {
+        if (faceToFace && !either && wanted.asDrawn() != wanted.mirrored()) {
             return cut.stream().map(Count::notAlike).toList();
         }
         int needed = wanted.asDrawn() + wanted.mirrored();
         int surplus = cut.size() - needed;
         List<Violation> violations = new ArrayList<>();
-        if (surplus > (throughBothLayers && either ? 1 : 0)) {
+        if (surplus > spare(wanted, either)) {
             violations.add(new Violation.Surplus(cut.get(cut.size() - 1).from(), surplus));
         }
         List<CutOut> wrong = wrongHanded(wanted, cut);
@@ -63,18 +64,38 @@ final class Count {
         return violations;
     }
 
+    /** Returns how many may be left over: all but one of the cuts that a last contour of each hand gives. */
+    private int spare(Wanted wanted, boolean either) {
+        if (wanted.onFold()) {
+            return 0;
+        }
+        if (spread.mirrors()) {
+            return either ? spread.layers() - 1 : spread.layers() - 2;
+        }
+        return (spread.layers() - 1) * (wanted.mirrored() > 0 ? 2 : 1);
+    }
+
+    /** Returns what a garment gets of a placed outline: its layers are shared out equally to those that it names. */
     private Stream<CutOut> cutOuts(Wanted wanted, Laid laid) {
+        if (wanted.onFold()) {
+            return Stream.of(new CutOut(laid.placed(), isOpenedAsDrawn(wanted, laid), !isOpenedAsDrawn(wanted, laid)));
+        }
         CutOut upper = new CutOut(
                 laid.placed(),
                 laid.readings().stream().anyMatch(reading -> !reading.flipped()),
                 laid.readings().stream().anyMatch(Reading::flipped));
-        if (form.layers() == 1 || wanted.onFold()) {
-            return Stream.of(wanted.onFold() ? new CutOut(laid.placed(), true, false) : upper);
-        }
-        if (laid.wanted().size() == 1) {
-            return Stream.of(upper, upper.otherLayer());
-        }
-        return Stream.of(laid.wanted().get(0).equals(wanted) ? upper : upper.otherLayer());
+        List<Integer> named = laid.placed().garments();
+        int share = spread.layers() / named.size();
+        return IntStream.range(0, named.size() * share)
+                .filter(layer -> named.get(layer / share) == wanted.garment().number())
+                .mapToObj(layer -> spread.mirrors() && layer % 2 == 1 ? upper.otherLayer() : upper);
+    }
+
+    /** A whole that the fold runs through lengthwise is its own mirror image; across it only where up does not matter. */
+    private boolean isOpenedAsDrawn(Wanted wanted, Laid laid) {
+        return !spread.isFoldedCrosswise()
+                || !wanted.upMatters()
+                || laid.readings().stream().anyMatch(reading -> !reading.flipped());
     }
 
     /** Returns those that lie one way beyond the number wanted that way, the last ones first to be blamed. */
@@ -100,7 +121,7 @@ final class Count {
     private static Violation notAlike(CutOut piece) {
         return new Violation.WrongHand(
                 piece.from(),
-                "is cut through two layers face to face, which gives one as drawn and one mirrored; the order wants them"
+                "is cut through layers face to face, which gives one as drawn and one mirrored; the order wants them"
                         + " alike");
     }
 

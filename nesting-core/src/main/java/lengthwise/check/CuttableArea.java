@@ -23,11 +23,21 @@ final class CuttableArea {
 
     List<Violation> violations(PlacedPiece piece) {
         Box box = piece.outline().box();
-        Edge near = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? Edge.FOLD : Edge.NEAR;
+        Edge start = fabric.spread().form() == Spread.Form.FOLD_CROSSWISE ? Edge.FOLD : Edge.START;
+        Edge near = Edge.NEAR;
+        Edge far = Edge.FAR;
+        switch (fabric.spread().form()) {
+            case FOLD_LENGTHWISE -> near = Edge.FOLD;
+            case SELVEDGES_TO_MIDDLE, TUBE -> {
+                near = Edge.FOLD;
+                far = Edge.FAR_FOLD;
+            }
+            default -> {}
+        }
         List<Violation> violations = new ArrayList<>();
-        over(piece, Edge.START, -box.minX(), violations);
+        over(piece, start, -box.minX(), violations);
         over(piece, near, -box.minY(), violations);
-        over(piece, Edge.FAR, box.maxY() - fabric.cuttableWidth().micrometres(), violations);
+        over(piece, far, box.maxY() - fabric.cuttableWidth().micrometres(), violations);
         long late = box.maxX() - length.micrometres();
         if (late > tolerance) {
             violations.add(new Violation.LengthWrong(piece, length, late / 1000.0));

@@ -5,19 +5,19 @@ import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 
 /**
- * The letter on a piece is the hand that comes out when it is cut from the upper layer, right side up. Only a single
- * layer is asked: a cut through two layers gives both hands.
+ * The letter on a piece is the hand that comes out when it is cut from the upper layer, right side up. Only layers
+ * that lie the same way up are asked: a cut through layers face to face gives both hands.
  */
 final class HandLetter implements PieceRule {
-    private final Spread.Form form;
+    private final Spread spread;
 
-    HandLetter(Spread.Form form) {
-        this.form = form;
+    HandLetter(Spread spread) {
+        this.spread = spread;
     }
 
     @Override
     public boolean isKept(PlacedPiece placed, Wanted wanted, Reading reading) {
-        return form.layers() > 1
+        return spread.mirrors()
                 || wanted.drawnHand() == Hand.NONE
                 || placed.hand().isEmpty()
                 || placed.hand().equals(wanted.hand(reading.flipped()).letter());

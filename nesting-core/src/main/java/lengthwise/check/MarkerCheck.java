@@ -9,7 +9,6 @@ import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.PlacedPiece;
-import lengthwise.model.Spread;
 
 /**
  * The judge of a marker: lists everything that is wrong with it. An empty list is the leave to cut.
@@ -37,8 +36,9 @@ public final class MarkerCheck {
         this.rules = List.of(
                 new GrainLine(),
                 new UpEnd(fabric.direction()),
-                new HandLetter(fabric.spread().form()),
-                new FoldEdge(tolerance),
+                new UpEndBelow(fabric.spread()),
+                new HandLetter(fabric.spread()),
+                new FoldEdge(fabric, tolerance),
                 new PrintMatch(fabric.repeatOnTable(), tolerance));
     }
 
@@ -65,18 +65,19 @@ public final class MarkerCheck {
 
     private List<Violation> judge(List<PlacedPiece> pieces, Length length) {
         CuttableArea area = new CuttableArea(order.fabric(), length, tolerance);
+        SelvedgeJoin join = new SelvedgeJoin(order.fabric().join(), tolerance);
         Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
         ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
         List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {
             violations.addAll(area.violations(piece));
+            violations.addAll(join.violations(piece));
             violations.addAll(flaws.violations(piece));
             violations.addAll(cloth.violations(piece));
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
         }
-        Spread.Form form = order.fabric().spread().form();
-        Count count = new Count(form);
+        Count count = new Count(order.fabric().spread());
         violations.addAll(
                 order.fabric().direction() == Direction.ONE_WAY_PER_GARMENT
                         ? new GarmentDirection(count).violations(wanted, known)

@@ -41,7 +41,8 @@ public sealed interface Violation {
             START("the start of the marker"),
             NEAR("the edge of the cuttable width at y = 0"),
             FOLD("the fold"),
-            FAR("the far edge of the cuttable width");
+            FAR("the far edge of the cuttable width"),
+            FAR_FOLD("the far fold");
 
             private final String text;
 
@@ -96,6 +97,23 @@ public sealed interface Violation {
         public String sentence() {
             return "%s leaves the remnant: %s mm² of it lie outside, %s mm at its thickest."
                     .formatted(piece.called(), amount(squareMillimetres), amount(thickness));
+        }
+    }
+
+    /** A piece lies across the line where two selvedges meet. */
+    record OverJoin(PlacedPiece piece, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s reaches %s mm into the join of the two selvedges.".formatted(piece.called(), amount(by));
+        }
+    }
+
+    /** A piece with an up end is cut through layers whose up ends point opposite ways. */
+    record UpsideDownBelow(PlacedPiece piece) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s is cut through layers whose up ends point opposite ways: every second one comes out upside down."
+                    .formatted(piece.called());
         }
     }
 

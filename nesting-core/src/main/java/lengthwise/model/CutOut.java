@@ -2,9 +2,10 @@ package lengthwise.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * One piece of cloth that a garment gets from a laid contour. A contour on folded fabric may give two.
+ * One piece of cloth that a garment gets from a laid contour. In several layers a contour gives more than one.
  *
  * @param hand the side of the body, as worn; {@link Hand#NONE} where left and right mean nothing
  */
@@ -12,17 +13,15 @@ public record CutOut(Piece piece, Garment garment, Hand hand) {
     /** Returns what the order gets when a contour is cut through all layers; what nobody ordered is not listed. */
     public static List<CutOut> of(Item item, MarkerOrder order) {
         Piece piece = item.piece();
-        Garment first = item.garments().get(0);
-        if (order.fabric().spread().form().layers() > 1 && piece.foldEdge().isEmpty()) {
-            return pairOf(item, order)
-                    .map(pair -> List.of(
-                            new CutOut(piece, first, pair.drawnHand()),
-                            new CutOut(piece, first, pair.drawnHand().other())))
-                    .orElseGet(() -> item.garments().stream()
-                            .map(garment -> new CutOut(piece, garment, Hand.NONE))
-                            .toList());
-        }
-        return List.of(new CutOut(piece, first, item.hand()));
+        boolean pairs = order.fabric().spread().mirrors() && piece.foldEdge().isEmpty();
+        Optional<Hand> drawn = pairs ? pairOf(item, order).map(CutPiece::drawnHand) : Optional.empty();
+        return item.garments().stream()
+                .flatMap(garment -> drawn.isPresent()
+                        ? Stream.of(
+                                new CutOut(piece, garment, drawn.get()),
+                                new CutOut(piece, garment, drawn.get().other()))
+                        : Stream.of(new CutOut(piece, garment, pairs ? Hand.NONE : item.hand())))
+                .toList();
     }
 
     private static Optional<CutPiece> pairOf(Item item, MarkerOrder order) {

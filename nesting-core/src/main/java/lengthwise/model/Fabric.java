@@ -30,6 +30,9 @@ public record Fabric(
         Length soldBy,
         List<Box> flaws,
         Optional<OnHand> onHand) {
+    /** Two selvedges cannot be laid edge to edge more exactly than this: common practice, no source. */
+    private static final Length LEAST_JOIN = Length.ofMillimetres(1);
+
     public Fabric {
         flaws = List.copyOf(flaws);
     }
@@ -76,31 +79,53 @@ public record Fabric(
 
     /**
      * Returns the width that pieces may use on the table: nominal width less the unusable edges, half of it on
-     * lengthwise-folded fabric, narrower by the crosswise shrinkage if the cloth is washed first.
+     * lengthwise-folded fabric, narrower by the crosswise shrinkage if the cloth is washed first. Where folds lie on
+     * both sides all of the laid width may be used, but for the {@link #join}.
      */
     public Length cuttableWidth() {
-        Length asBought = switch (spread.form()) {
-            case SINGLE_LAYER -> width.minus(unusableEdge.near()).minus(unusableEdge.far());
+        return switch (spread.form()) {
+            case SINGLE_LAYER, FOLD_CROSSWISE, PLIES_FACE_UP, PLIES_FACE_TO_FACE ->
+                width.minus(unusableEdge.near()).minus(unusableEdge.far()).scaled(widthKept());
             case FOLD_LENGTHWISE ->
-                new Length(width.micrometres() / 2).minus(Length.max(unusableEdge.near(), unusableEdge.far()));
+                new Length(width.micrometres() / 2)
+                        .minus(Length.max(unusableEdge.near(), unusableEdge.far()))
+                        .scaled(widthKept());
+            case SELVEDGES_TO_MIDDLE, TUBE -> laidWidth();
         };
-        return asBought.scaled(widthKept());
     }
 
     /** Returns the width of the cloth as it lies on the table: washed if it is washed first, half of it if folded. */
     public Length laidWidth() {
-        return new Length(width.micrometres() / spread.form().layers()).scaled(widthKept());
+        return switch (spread.form()) {
+            case SINGLE_LAYER, FOLD_CROSSWISE, PLIES_FACE_UP, PLIES_FACE_TO_FACE, TUBE -> width.scaled(widthKept());
+            case FOLD_LENGTHWISE, SELVEDGES_TO_MIDDLE -> new Length(width.micrometres() / 2).scaled(widthKept());
+        };
     }
 
     /**
-     * Returns the strips, as they lie on the table, on the two sides of the cuttable area. On lengthwise-folded fabric
-     * there is none along the fold.
+     * Returns the strips, as they lie on the table, on the two sides of the cuttable area. There is none along a fold.
      */
     public UnusableEdge edgesOnTable() {
-        Length near = spread.form() == Spread.Form.FOLD_LENGTHWISE
-                ? Length.ZERO
-                : unusableEdge.near().scaled(widthKept());
+        Length near =
+                spread.isFoldedLengthwise() ? Length.ZERO : unusableEdge.near().scaled(widthKept());
         return new UnusableEdge(near, laidWidth().minus(near).minus(cuttableWidth()));
+    }
+
+    /** A band along the whole marker, across it from one y to another. */
+    public record Band(Length from, Length to) {}
+
+    /**
+     * Returns where the two selvedges meet along the middle of the laid cloth, with their unusable edges and at least
+     * {@link #LEAST_JOIN} of each: nothing is cut across it.
+     */
+    public Optional<Band> join() {
+        if (spread.form() != Spread.Form.SELVEDGES_TO_MIDDLE) {
+            return Optional.empty();
+        }
+        Length middle = new Length(width.micrometres() / 4);
+        Length from = middle.minus(Length.max(unusableEdge.near(), LEAST_JOIN)).scaled(widthKept());
+        Length to = middle.plus(Length.max(unusableEdge.far(), LEAST_JOIN)).scaled(widthKept());
+        return Optional.of(new Band(from, to));
     }
 
     /** Returns the repeat as it lies on the table: smaller if the cloth is washed first. */
@@ -151,11 +176,12 @@ public record Fabric(
 
     /**
      * Returns the length that the marker may have: what is on hand, shorter by the lengthwise shrinkage if the cloth is
-     * washed first, less both end allowances. Empty where as much as need be can be bought.
+     * washed first, shared between the lengths that are laid, less the end allowances. Empty where as much as need be can
+     * be bought.
      */
     public Optional<Length> room() {
-        return onHand.map(there ->
-                there.length().scaled(lengthKept()).minus(spread.endAllowance().times(2)));
+        return onHand.map(
+                there -> there.length().scaled(lengthKept() / spread.lengths()).minus(spread.onTable(Length.ZERO)));
     }
 
     /** Returns the share of the bought width that is there when the cloth is cut. */

@@ -1,22 +1,103 @@
 package lengthwise.model;
 
-/** How the fabric lies on the table, and what is lost at each end of a ply. */
-public record Spread(Form form, Length endAllowance) {
+/**
+ * How the fabric lies on the table, and what is lost at each end of a ply.
+ *
+ * @param plies how many layers one cut goes through; the form gives it, but for plies
+ * @param plyRun which end of the cloth each ply begins with; plies that lie face up all run the same way
+ */
+public record Spread(Form form, Length endAllowance, int plies, PlyRun plyRun) {
     /** The ways of spreading. */
     public enum Form {
-        SINGLE_LAYER(1),
+        SINGLE_LAYER,
         /** Folded parallel to the selvedges: two layers face to face, half as wide, the fold at y = 0. */
-        FOLD_LENGTHWISE(2);
+        FOLD_LENGTHWISE,
+        /** Folded across: two layers face to face, as wide as the cloth, the fold at x = 0. */
+        FOLD_CROSSWISE,
+        /** Both selvedges folded to the middle: two layers, half as wide, folds at y = 0 and at the far side. */
+        SELVEDGES_TO_MIDDLE,
+        /** Knitted round: two layers, a fold at y = 0 and one at the far side; its width is measured as it lies flat. */
+        TUBE,
+        /** Plies of the same length, all right side up. */
+        PLIES_FACE_UP,
+        /** Plies of the same length, by turns right side down and up: an even number, so that they make pairs. */
+        PLIES_FACE_TO_FACE
+    }
 
-        private final int layers;
+    /** Which end of the cloth lies at the start of each ply. */
+    public enum PlyRun {
+        /** Each ply is cut off and begins where the one below it began. */
+        SAME_WAY,
+        /** The cloth runs to and fro: every second ply begins at the other end of the cloth. */
+        TO_AND_FRO
+    }
 
-        Form(int layers) {
-            this.layers = layers;
+    public Spread {
+        boolean pliesFit = switch (form) {
+            case SINGLE_LAYER -> plies == 1;
+            case FOLD_LENGTHWISE, FOLD_CROSSWISE, SELVEDGES_TO_MIDDLE, TUBE -> plies == 2;
+            case PLIES_FACE_UP -> plies >= 1;
+            case PLIES_FACE_TO_FACE -> plies >= 2 && plies % 2 == 0;
+        };
+        if (!pliesFit) {
+            throw new IllegalArgumentException("%d layers do not go with %s.".formatted(plies, form));
         }
-
-        /** Returns how many layers one cut goes through. */
-        public int layers() {
-            return layers;
+        if (plyRun == PlyRun.TO_AND_FRO && form != Form.PLIES_FACE_TO_FACE) {
+            throw new IllegalArgumentException("Only plies face to face run to and fro.");
         }
+    }
+
+    /** A spread of one or two layers, as its form says. */
+    public Spread(Form form, Length endAllowance) {
+        this(form, endAllowance, form == Form.SINGLE_LAYER ? 1 : 2, PlyRun.SAME_WAY);
+    }
+
+    /** Returns how many layers one cut goes through. */
+    public int layers() {
+        return plies;
+    }
+
+    /** Says whether every second layer lies right side down, so that a cut there gives the mirror image. */
+    public boolean mirrors() {
+        return form != Form.SINGLE_LAYER && form != Form.PLIES_FACE_UP;
+    }
+
+    /** Says whether the up end of the cloth points to the other end in every second layer. */
+    public boolean turnsUpEnd() {
+        return form == Form.FOLD_CROSSWISE || plyRun == PlyRun.TO_AND_FRO;
+    }
+
+    /** Returns how often the length of the marker is needed of the cloth. */
+    public int lengths() {
+        return switch (form) {
+            case SINGLE_LAYER, FOLD_LENGTHWISE, SELVEDGES_TO_MIDDLE, TUBE -> 1;
+            case FOLD_CROSSWISE -> 2;
+            case PLIES_FACE_UP, PLIES_FACE_TO_FACE -> plies;
+        };
+    }
+
+    /** Says whether a half piece may lie on a fold that runs along the cloth. */
+    public boolean isFoldedLengthwise() {
+        return form == Form.FOLD_LENGTHWISE || isFoldedTwice();
+    }
+
+    /** Says whether a fold runs along the far side too. */
+    public boolean isFoldedTwice() {
+        return form == Form.SELVEDGES_TO_MIDDLE || form == Form.TUBE;
+    }
+
+    /** Says whether the laid cloth ends in a fold at its start, where nothing is lost. */
+    public boolean isFoldedCrosswise() {
+        return form == Form.FOLD_CROSSWISE;
+    }
+
+    /** Returns the allowance at the start of the marker: none on a fold. */
+    public Length startAllowance() {
+        return isFoldedCrosswise() ? Length.ZERO : endAllowance;
+    }
+
+    /** Returns the length of table that a marker of some length takes. */
+    public Length onTable(Length marker) {
+        return startAllowance().plus(marker).plus(endAllowance);
     }
 }

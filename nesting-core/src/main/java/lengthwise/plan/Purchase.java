@@ -7,20 +7,22 @@ import lengthwise.model.Length;
 /**
  * How much of a fabric to buy for one marker, and why.
  *
- * @param marker the marker's length as laid
- * @param ends both end allowances
+ * @param marker the marker's length as laid, once for each length of cloth that lies under it
+ * @param ends the end allowances of all plies
  * @param shrinkage what washing takes, where the cloth is washed before cutting
  * @param rounding what the shop's step adds
  * @param cost price of {@code buy}; empty where the fabric has no price
  */
 public record Purchase(Length marker, Length ends, Length shrinkage, Length rounding, Length buy, OptionalDouble cost) {
     /**
-     * Returns (marker + both ends) / (1 − s), rounded up to the shop's step from the exact length. The division, not a
+     * Returns (marker + both ends) / (1 − s), as often as the cloth is laid, rounded up to the shop's step from the exact length. The division, not a
      * multiplication by 1 + s, is what brings the length back after washing.
      */
     public static Purchase of(Length marker, Fabric fabric) {
-        Length ends = fabric.spread().endAllowance().times(2);
-        Length laid = marker.plus(ends);
+        int lengths = fabric.spread().lengths();
+        Length onTable = fabric.spread().onTable(marker);
+        Length ends = onTable.minus(marker).times(lengths);
+        Length laid = onTable.times(lengths);
         Length needed = new Length((long) StrictMath.ceil(laid.micrometres() / fabric.lengthKept() - 1e-6));
         long step = Math.max(1, fabric.soldBy().micrometres());
         Length buy = new Length((needed.micrometres() + step - 1) / step * step);
@@ -29,6 +31,6 @@ public record Purchase(Length marker, Length ends, Length shrinkage, Length roun
                         * buy.micrometres()
                         / fabric.price().get().per().micrometres())
                 : OptionalDouble.empty();
-        return new Purchase(marker, ends, needed.minus(laid), buy.minus(needed), buy, cost);
+        return new Purchase(marker.times(lengths), ends, needed.minus(laid), buy.minus(needed), buy, cost);
     }
 }

@@ -18,7 +18,9 @@ public record Waste(double pieces, double betweenPieces, double edges, double en
     /** Returns the split for a marker whose purchase is known. */
     public static Waste of(Marker marker, Purchase purchase) {
         Fabric fabric = marker.order().fabric();
-        int layers = fabric.spread().form().layers();
+        int layers = fabric.spread().layers();
+        // the layers that are folded one on the other lie side by side in the cloth as it is bought
+        int abreast = layers / fabric.spread().lengths();
         double cuttable = layers * area(marker.length(), fabric.cuttableWidth());
         double underMarker = layers * area(marker.length(), fabric.laidWidth());
         double pieces = marker.efficiency() * cuttable;
@@ -26,8 +28,8 @@ public record Waste(double pieces, double betweenPieces, double edges, double en
                 pieces,
                 cuttable - pieces,
                 underMarker - cuttable,
-                layers * area(purchase.ends(), fabric.laidWidth()),
-                layers * area(purchase.rounding().scaled(fabric.lengthKept()), fabric.laidWidth()));
+                abreast * area(purchase.ends(), fabric.laidWidth()),
+                abreast * area(purchase.rounding().scaled(fabric.lengthKept()), fabric.laidWidth()));
     }
 
     /** Returns the cloth that lies on the table for this marker, without what is left over. */

@@ -16,7 +16,7 @@ import lengthwise.model.Piece;
 
 /**
  * Which way round a piece may lie: along its grain, with its up end to the up end of the print where the fabric has
- * one, mirrored as its hand asks. On folded fabric either face of a contour will do, since the other layer gives the
+ * one, mirrored as its hand asks. In layers face to face either face of a contour will do, since the next layer gives the
  * mirror image.
  */
 final class DirectionRule {
@@ -24,7 +24,7 @@ final class DirectionRule {
 
     static List<Orientation> orientations(Item item, Fabric fabric) throws RefusedException {
         List<Orientation> orientations = new ArrayList<>();
-        boolean eitherFace = fabric.spread().form().layers() > 1;
+        boolean eitherFace = fabric.spread().mirrors();
         for (QuarterTurn turn : turns(item.piece(), fabric)) {
             if (eitherFace) {
                 orientations.add(new Orientation(false, turn));

@@ -28,6 +28,12 @@ public record PlacementDomain(List<Orientation> orientations, Positions position
         /** The anchor must lie on the line y = {@code y}: an edge on the fold. */
         record Line(Point anchor, long y) implements Positions {}
 
+        /** The whole piece must lie between y = {@code fromY} and y = {@code toY}. */
+        record Between(long fromY, long toY) implements Positions {}
+
+        /** One or the other; both of them a {@link Line} or {@link Between}. */
+        record Either(Positions one, Positions other) implements Positions {}
+
         /** The whole piece must lie between x = {@code fromX} and x = {@code toX}. */
         record Window(long fromX, long toX) implements Positions {}
 

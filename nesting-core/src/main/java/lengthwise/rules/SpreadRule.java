@@ -8,6 +8,7 @@ import lengthwise.model.Bundle;
 import lengthwise.model.Cut;
 import lengthwise.model.CutPiece;
 import lengthwise.model.Direction;
+import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Item;
@@ -19,17 +20,22 @@ import lengthwise.model.Unfolding;
 /**
  * What the way of spreading makes of the order: which contours are laid, and which hand each gives.
  *
- * <p>In a single layer every piece is laid by itself and half pieces are opened. On fabric folded lengthwise the two
- * layers lie face to face, so one cut gives a pair; half pieces go on the fold and open as one; pieces that are alike
- * and symmetric are cut two at a time, across garments if need be.
+ * <p>In a single layer every piece is laid by itself and half pieces are opened. Plies that lie face up give each
+ * contour as often as there are plies, all of one hand. Of layers that lie face to face every second one gives the mirror
+ * image, so one cut gives pairs; half pieces go on a fold that runs their way and open as one; pieces that are alike and
+ * symmetric are cut as many at a time as there are layers, across garments if need be.
  */
 final class SpreadRule {
     private final MarkerOrder order;
+    private final Fabric fabric;
+    private final Spread spread;
     private final List<Item> items = new ArrayList<>();
     private final List<String> surplus = new ArrayList<>();
 
     private SpreadRule(MarkerOrder order) {
         this.order = order;
+        this.fabric = order.fabric();
+        this.spread = fabric.spread();
     }
 
     /** The contours to lay, in the order of the garments, and what is cut that nobody ordered. */
@@ -37,73 +43,146 @@ final class SpreadRule {
 
     static Contours of(MarkerOrder order) throws RefusedException {
         SpreadRule rule = new SpreadRule(order);
-        if (order.fabric().spread().form() == Spread.Form.SINGLE_LAYER) {
-            rule.singleLayer();
+        if (rule.spread.mirrors()) {
+            rule.faceToFace();
         } else {
-            rule.foldedLengthwise();
+            rule.faceUp();
         }
         return new Contours(List.copyOf(rule.items), List.copyOf(rule.surplus));
     }
 
-    private void singleLayer() {
+    /** What contours have in common that can be cut together. */
+    private record Kind(Piece piece, Hand hand, boolean mirrored) {}
+
+    private void faceUp() {
+        Map<Kind, List<Garment>> waiting = new LinkedHashMap<>();
         for (Bundle bundle : order.bundles()) {
             for (CutPiece cutPiece : bundle.pieces()) {
-                List<Garment> garment = List.of(bundle.garment());
+                Piece piece = cutPiece.piece();
+                Hand drawn = cutPiece.drawnHand();
                 for (int i = 0; i < cutPiece.cut().count(); i++) {
-                    switch (cutPiece.cut().manner()) {
-                        case ALIKE -> items.add(new Item(cutPiece.piece(), garment, cutPiece.drawnHand(), false));
-                        case PAIR -> {
-                            Hand drawn = cutPiece.drawnHand();
-                            items.add(new Item(cutPiece.piece(), garment, drawn, false));
-                            items.add(new Item(cutPiece.piece(), garment, drawn.other(), true));
-                        }
-                        case ON_FOLD ->
-                            items.add(new Item(Unfolding.whole(cutPiece.piece()), garment, Hand.NONE, false));
-                    }
+                    List<Kind> kinds = switch (cutPiece.cut().manner()) {
+                        case ALIKE -> List.of(new Kind(piece, drawn, false));
+                        case PAIR -> List.of(new Kind(piece, drawn, false), new Kind(piece, drawn.other(), true));
+                        case ON_FOLD -> List.of(new Kind(Unfolding.whole(piece), Hand.NONE, false));
+                    };
+                    kinds.forEach(kind -> add(kind, bundle.garment(), spread.layers(), waiting));
                 }
             }
         }
+        addRest(waiting, spread.layers(), "");
     }
 
-    private void foldedLengthwise() throws RefusedException {
+    private void faceToFace() throws RefusedException {
+        Map<Kind, List<Garment>> pairs = new LinkedHashMap<>();
         Map<Piece, List<Garment>> alike = new LinkedHashMap<>();
         for (Bundle bundle : order.bundles()) {
             for (CutPiece cutPiece : bundle.pieces()) {
                 Piece piece = cutPiece.piece();
+                Garment garment = bundle.garment();
                 for (int i = 0; i < cutPiece.cut().count(); i++) {
-                    if (cutPiece.cut().manner() == Cut.Manner.ALIKE) {
-                        alike.computeIfAbsent(piece, p -> new ArrayList<>()).add(bundle.garment());
+                    if (cutPiece.cut().manner() == Cut.Manner.PAIR) {
+                        refuseUpsideDown(piece);
+                        add(new Kind(piece, Hand.NONE, false), garment, spread.layers() / 2, pairs);
+                    } else if (cutPiece.cut().manner() == Cut.Manner.ON_FOLD && FoldRule.takes(piece, spread)) {
+                        items.add(new Item(FoldRule.half(piece, spread), List.of(garment), Hand.NONE, false));
                     } else {
-                        items.add(new Item(piece, List.of(bundle.garment()), Hand.NONE, false));
+                        alike.computeIfAbsent(Unfolding.whole(piece), p -> new ArrayList<>())
+                                .add(garment);
                     }
                 }
             }
         }
+        addRest(pairs, spread.layers() / 2, "pair of ");
         for (Map.Entry<Piece, List<Garment>> entry : alike.entrySet()) {
-            twoAtATime(entry.getKey(), entry.getValue());
+            severalAtATime(entry.getKey(), entry.getValue());
         }
     }
 
-    private void twoAtATime(Piece piece, List<Garment> garments) throws RefusedException {
-        if (!isTheSameInBothLayers(piece)) {
-            throw new RefusedException(("%s is cut alike, but %s lies folded: every second one would come out mirrored."
+    /** Lays a contour as soon as as many are wanted as one cut gives. */
+    private void add(Kind kind, Garment garment, int atATime, Map<Kind, List<Garment>> waiting) {
+        List<Garment> garments = waiting.computeIfAbsent(kind, k -> new ArrayList<>());
+        garments.add(garment);
+        if (garments.size() == atATime) {
+            items.add(new Item(kind.piece, garments, kind.hand, kind.mirrored));
+            waiting.remove(kind);
+        }
+    }
+
+    private void addRest(Map<Kind, List<Garment>> waiting, int atATime, String what) {
+        waiting.forEach((kind, garments) -> {
+            items.add(new Item(kind.piece, garments, kind.hand, kind.mirrored));
+            String hand = kind.hand == Hand.NONE ? "" : ", " + kind.hand.letter();
+            surplus(what + named(kind.piece) + hand, atATime - garments.size(), ordered(kind), atATime);
+        });
+    }
+
+    private int ordered(Kind kind) {
+        return items.stream()
+                .filter(item -> new Kind(item.piece(), item.hand(), item.mirrored()).equals(kind))
+                .mapToInt(item -> item.garments().size())
+                .sum();
+    }
+
+    private void severalAtATime(Piece piece, List<Garment> garments) throws RefusedException {
+        if (!isTheSameInAllLayers(piece)) {
+            throw new RefusedException(("%s is cut alike, but %s lies %s: every second one would come out mirrored."
                             + " Lay this fabric in a single layer, or cut the piece as a pair.")
-                    .formatted(named(piece), order.fabric().name()));
+                    .formatted(named(piece), fabric.name(), words()));
         }
-        for (int i = 0; i < garments.size(); i += 2) {
-            items.add(new Item(piece, garments.subList(i, Math.min(i + 2, garments.size())), Hand.NONE, false));
+        refuseUpsideDown(piece);
+        int layers = spread.layers();
+        for (int i = 0; i < garments.size(); i += layers) {
+            items.add(new Item(piece, garments.subList(i, Math.min(i + layers, garments.size())), Hand.NONE, false));
         }
-        if (garments.size() % 2 == 1) {
-            surplus.add("One %s more than ordered: %d are ordered and the folded fabric gives them two at a time."
-                    .formatted(named(piece), garments.size()));
+        surplus(named(piece), Math.floorMod(-garments.size(), layers), garments.size(), layers);
+    }
+
+    private void surplus(String what, int more, int ordered, int atATime) {
+        if (more > 0) {
+            surplus.add("%s %s more than ordered: %s %s ordered and the %s gives them %s at a time."
+                    .formatted(
+                            more == 1 ? "One" : Integer.toString(more),
+                            what,
+                            Integer.toString(ordered),
+                            ordered == 1 ? "is" : "are",
+                            isInPlies() ? "lay of " + spread.layers() + " plies" : "folded fabric",
+                            atATime == 2 ? "two" : Integer.toString(atATime)));
         }
     }
 
     /** A piece that is its own mirror image only after a half turn would lie upside down in the print of one layer. */
-    private boolean isTheSameInBothLayers(Piece piece) {
-        boolean upMatters =
-                order.fabric().direction() != Direction.EITHER_WAY && piece.up().isPresent();
-        return upMatters ? piece.isSymmetricAboutGrain() : piece.isSymmetric();
+    private boolean isTheSameInAllLayers(Piece piece) {
+        return upMatters(piece) ? piece.isSymmetricAboutGrain() : piece.isSymmetric();
+    }
+
+    private void refuseUpsideDown(Piece piece) throws RefusedException {
+        if (spread.turnsUpEnd() && upMatters(piece)) {
+            String wayOut = isInPlies()
+                    ? "Begin every ply at the same end of the cloth (plies-run: same-way)."
+                    : "Fold it lengthwise, or cut it along the fold and turn one part round (form: plies-face-to-face).";
+            throw new RefusedException(
+                    "%s has an up end and %s is one-way, but lies %s: every second one would come out upside down. %s"
+                            .formatted(named(piece), fabric.name(), words(), wayOut));
+        }
+    }
+
+    private boolean upMatters(Piece piece) {
+        return fabric.direction() != Direction.EITHER_WAY && piece.up().isPresent();
+    }
+
+    private boolean isInPlies() {
+        return spread.form() == Spread.Form.PLIES_FACE_UP || spread.form() == Spread.Form.PLIES_FACE_TO_FACE;
+    }
+
+    private String words() {
+        return switch (spread.form()) {
+            case FOLD_CROSSWISE -> "folded crosswise";
+            case TUBE -> "as a tube";
+            case PLIES_FACE_TO_FACE ->
+                spread.turnsUpEnd() ? "in plies face to face that run to and fro" : "in plies face to face";
+            default -> "folded";
+        };
     }
 
     static String named(Piece piece) {

@@ -1,5 +1,6 @@
 package lengthwise.solver;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -119,9 +120,20 @@ final class FirstLayout {
 
     /** Returns the leftmost, then lowest position by whole squares from the corner of the region, ending before a limit. */
     private long[] free(Variant variant, long endBefore) {
+        long[] cells = variant.region().cells(Long.MAX_VALUE / 4);
+        long[] best = new long[0];
+        for (int c = 0; c < cells.length; c += 4) {
+            long[] found = free(variant, endBefore, Arrays.copyOfRange(cells, c, c + 4), cells.length == 4);
+            if (found.length > 0 && (best.length == 0 || found[0] < best[0])) {
+                best = found;
+            }
+        }
+        return best;
+    }
+
+    private long[] free(Variant variant, long endBefore, long[] cell, boolean onlyCell) {
         Shape shape = variant.shape();
-        long[] cell = variant.region().cells(Long.MAX_VALUE / 4);
-        boolean everywhere = !variant.region().isWindow() && cell[2] < cell[3];
+        boolean everywhere = onlyCell && !variant.region().isWindow() && cell[2] < cell[3];
         long from = everywhere ? firstFreeX.getOrDefault(shape, cell[0]) : cell[0];
         long last = Math.min(cell[1], endBefore - 1 - shape.box().maxX());
         int steps = (int) ((cell[3] - cell[2]) / square);

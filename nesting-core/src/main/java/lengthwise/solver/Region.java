@@ -25,6 +25,8 @@ final class Region {
     private final long drop;
     private final long tolerance;
     private final boolean laid;
+    /** Where the piece may lie across the strip, as minY, maxY of each cell; none overlap. */
+    private final long[] rows;
 
     private Region(
             Box shape,
@@ -37,7 +39,8 @@ final class Region {
             long stepY,
             long drop,
             long t,
-            boolean laid) {
+            boolean laid,
+            long... rows) {
         this.shapeEnd = shape.maxX();
         this.minX = minX;
         this.maxX = maxX;
@@ -50,6 +53,7 @@ final class Region {
         this.drop = drop;
         this.tolerance = t;
         this.laid = laid;
+        this.rows = rows.length > 0 ? rows : new long[] {minY, maxY};
     }
 
     /**
@@ -65,6 +69,20 @@ final class Region {
         if (positions instanceof Positions.Line line) {
             long y = line.y() - orientation.apply(line.anchor()).y() - shift.y();
             return plain(shape, lowX, ENDLESS, Math.max(lowY, y), Math.min(highY, y));
+        }
+        if (positions instanceof Positions.Between between) {
+            return plain(
+                    shape,
+                    lowX,
+                    ENDLESS,
+                    Math.max(lowY, between.fromY() - shape.minY()),
+                    Math.min(highY, between.toY() - shape.maxY()));
+        }
+        if (positions instanceof Positions.Either either) {
+            return union(
+                    shape,
+                    of(either.one(), orientation, shape, shift, height),
+                    of(either.other(), orientation, shape, shift, height));
         }
         if (positions instanceof Positions.Window window) {
             return plain(
@@ -96,6 +114,30 @@ final class Region {
 
     private static Region plain(Box shape, long minX, long maxX, long minY, long maxY) {
         return new Region(shape, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, false);
+    }
+
+    private static Region union(Box shape, Region one, Region other) {
+        if (one.minY > one.maxY || other.minY > other.maxY || one.minY == other.minY) {
+            return one.minY > one.maxY ? other : one;
+        }
+        Region low = one.minY < other.minY ? one : other;
+        Region high = low == one ? other : one;
+        return new Region(
+                shape,
+                low.minX,
+                low.maxX,
+                low.minY,
+                high.maxY,
+                Point.ORIGIN,
+                0,
+                0,
+                0,
+                0,
+                false,
+                low.minY,
+                low.maxY,
+                high.minY,
+                high.maxY);
     }
 
     /** Says whether there is no position at all, in a strip as long as need be. */
@@ -144,7 +186,14 @@ final class Region {
             return new long[0];
         }
         if (!isLattice()) {
-            return new long[] {minX, endX, minY, maxY};
+            long[] cells = new long[2 * rows.length];
+            for (int r = 0; r < rows.length; r += 2) {
+                cells[2 * r] = minX;
+                cells[2 * r + 1] = endX;
+                cells[2 * r + 2] = rows[r];
+                cells[2 * r + 3] = rows[r + 1];
+            }
+            return cells;
         }
         long[] cells = new long[64];
         int n = 0;
@@ -183,7 +232,11 @@ final class Region {
             return false;
         }
         if (!isLattice()) {
-            return true;
+            boolean inside = false;
+            for (int r = 0; r < rows.length; r += 2) {
+                inside |= y >= rows[r] && y <= rows[r + 1];
+            }
+            return inside;
         }
         long row = stepY == 0 ? 0 : Math.floorDiv(y + tolerance - originY, stepY);
         boolean onRow = stepY == 0 || y - (originY + row * stepY) <= tolerance;

@@ -87,6 +87,22 @@ final class Relocation {
         if (cells.length == 0) {
             return;
         }
+        if (variant.region().isLattice()) {
+            lookAtMiddles(piece, variant, cells);
+        } else {
+            for (int c = 0; c < cells.length; c += 4) {
+                double left = cells[c];
+                double bottom = cells[c + 2];
+                double top = cells[c + 3];
+                int columns = (int) ((cells[c + 1] - left) / step) + 1;
+                int rows = (int) Math.ceil((top - bottom) / step) + 1;
+                addFields(piece, variant, left, bottom, top, columns, rows);
+                offerMinima(variant, c, left, bottom, top, columns, rows);
+            }
+        }
+    }
+
+    private void lookAtMiddles(int piece, Variant variant, double[] cells) {
         double left = cells[0];
         double right = cells[cells.length - 3];
         double bottom = Double.MAX_VALUE;
@@ -99,16 +115,12 @@ final class Relocation {
         int columns = (int) ((right - left) / step) + 1;
         int rows = (int) Math.ceil((top - bottom) / step) + 1;
         addFields(piece, variant, left, bottom, top, columns, rows);
-        if (variant.region().isLattice()) {
-            for (int c = 0; c < cells.length; c += 4) {
-                double x = 0.5 * (cells[c] + cells[c + 1]);
-                double y = 0.5 * (cells[c + 2] + cells[c + 3]);
-                int column = Math.min(columns - 1, (int) Math.round((x - left) / step));
-                int atRow = Math.min(rows - 1, (int) Math.round((y - bottom) / step));
-                offer(variant, c, sum[atRow * columns + column], x, y);
-            }
-        } else {
-            offerMinima(variant, left, bottom, top, columns, rows);
+        for (int c = 0; c < cells.length; c += 4) {
+            double x = 0.5 * (cells[c] + cells[c + 1]);
+            double y = 0.5 * (cells[c + 2] + cells[c + 3]);
+            int column = Math.min(columns - 1, (int) Math.round((x - left) / step));
+            int atRow = Math.min(rows - 1, (int) Math.round((y - bottom) / step));
+            offer(variant, c, sum[atRow * columns + column], x, y);
         }
     }
 
@@ -155,7 +167,7 @@ final class Relocation {
         }
     }
 
-    private void offerMinima(Variant variant, double left, double bottom, double top, int columns, int rows) {
+    private void offerMinima(Variant variant, int cell, double left, double bottom, double top, int columns, int rows) {
         for (int r = 0; r < rows; r++) {
             double y = Math.min(top, bottom + r * step);
             int at = r * columns;
@@ -166,7 +178,7 @@ final class Relocation {
                         && (c == columns - 1 || value < sum[at + c + 1])
                         && (r == 0 || value <= sum[at + c - columns])
                         && (r == rows - 1 || value < sum[at + c + columns])) {
-                    offer(variant, 0, value, left + c * step, y);
+                    offer(variant, cell, value, left + c * step, y);
                 }
             }
         }

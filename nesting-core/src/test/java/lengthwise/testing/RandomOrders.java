@@ -96,10 +96,23 @@ public final class RandomOrders {
                 Optional.empty(),
                 repeat,
                 shrinkage,
-                new Spread(one(Spread.Form.values()), Length.ZERO),
+                spread(),
                 Optional.empty(),
                 new Length(1),
                 flaws);
+    }
+
+    /** Half of them in a single layer or folded lengthwise, which is what most cloth is. */
+    private Spread spread() {
+        Spread.Form form = random.nextBoolean()
+                ? one(new Spread.Form[] {Spread.Form.SINGLE_LAYER, Spread.Form.FOLD_LENGTHWISE})
+                : one(Spread.Form.values());
+        return switch (form) {
+            case PLIES_FACE_UP -> new Spread(form, Length.ZERO, random.nextInt(1, 4), Spread.PlyRun.SAME_WAY);
+            case PLIES_FACE_TO_FACE ->
+                new Spread(form, Length.ZERO, 2 * random.nextInt(1, 3), one(Spread.PlyRun.values()));
+            default -> new Spread(form, Length.ZERO);
+        };
     }
 
     private List<CutPiece> pieces(Fabric fabric) {
@@ -109,7 +122,7 @@ public final class RandomOrders {
             pieces.add(
                     switch (random.nextInt(6)) {
                         case 0 -> strip("strip-" + i);
-                        case 1, 2 -> half("half-" + i);
+                        case 1, 2 -> half(fabric, "half-" + i);
                         case 3 -> even("even-" + i);
                         default -> any("any-" + i, fabric);
                     });
@@ -141,8 +154,8 @@ public final class RandomOrders {
                         random.nextBoolean() ? Length.ZERO : length(100, 3_000)));
         Outline outline = new Outline(shell, holes);
         Piece piece = piece(name, outline, up(), Turning.ALONG_GRAIN, Optional.empty(), match);
-        // Pieces alike cannot be cut from two layers; ask for it now and then.
-        boolean alike = random.nextInt(fabric.spread().form().layers() == 1 ? 2 : 8) == 0;
+        // Pieces alike cannot be cut from layers face to face; ask for it now and then.
+        boolean alike = random.nextInt(fabric.spread().mirrors() ? 8 : 2) == 0;
         return alike
                 ? new CutPiece(piece, new Cut(random.nextInt(1, 3), Manner.ALIKE), one(Hand.values()))
                 : new CutPiece(piece, new Cut(random.nextInt(1, 3), Manner.PAIR), one(Hand.values()));
@@ -168,7 +181,7 @@ public final class RandomOrders {
     }
 
     /** Half of a piece, its fold edge at some height along the grain, its body on either side. */
-    private CutPiece half(String name) {
+    private CutPiece half(Fabric fabric, String name) {
         long long_ = random.nextLong(80_000, 300_000);
         long y = random.nextLong(-50_000, 50_000);
         int side = random.nextBoolean() ? 1 : -1;
@@ -177,6 +190,11 @@ public final class RandomOrders {
         for (int i = n; i >= 1; i--) {
             ring.add(new Point(
                     long_ * i / (n + 1) + random.nextLong(5_000), y + side * random.nextLong(30_000, 120_000)));
+        }
+        // A fold edge across the grain has no fold to lie on in cloth that is folded lengthwise.
+        boolean across = !fabric.spread().isFoldedLengthwise() && random.nextInt(3) == 0;
+        if (across) {
+            ring.replaceAll(point -> new Point(point.y(), -point.x()));
         }
         Segment fold = new Segment(ring.get(0), ring.get(1));
         Piece piece = piece(

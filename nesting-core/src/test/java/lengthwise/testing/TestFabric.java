@@ -17,7 +17,7 @@ public final class TestFabric {
     private Length width = Length.ofMillimetres(1500);
     private Length edge = Length.ofMillimetres(20);
     private Direction direction = Direction.EITHER_WAY;
-    private Spread.Form form = Spread.Form.SINGLE_LAYER;
+    private Spread spread = new Spread(Spread.Form.SINGLE_LAYER, Length.ZERO);
     private Length endAllowance = Length.ZERO;
     private Shrinkage shrinkage = Shrinkage.NONE;
     private Optional<Repeat> repeat = Optional.empty();
@@ -44,7 +44,16 @@ public final class TestFabric {
     }
 
     public TestFabric folded() {
-        form = Spread.Form.FOLD_LENGTHWISE;
+        return spread(Spread.Form.FOLD_LENGTHWISE);
+    }
+
+    public TestFabric spread(Spread.Form form) {
+        spread = new Spread(form, Length.ZERO);
+        return this;
+    }
+
+    public TestFabric plies(Spread.Form form, int plies, Spread.PlyRun run) {
+        spread = new Spread(form, Length.ZERO, plies, run);
         return this;
     }
 
@@ -110,7 +119,7 @@ public final class TestFabric {
                 Optional.empty(),
                 repeat,
                 shrinkage,
-                new Spread(form, endAllowance),
+                new Spread(spread.form(), endAllowance, spread.plies(), spread.plyRun()),
                 price,
                 soldBy,
                 flaws,

@@ -9,12 +9,12 @@ import lengthwise.geometry.Ring;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.GrainLine;
-import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.OnHand;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
 import lengthwise.model.Spread;
+import lengthwise.model.SpreadWords;
 
 /**
  * Draws a small picture of a marker into a page: the cloth, the pieces with their numbers in laying order, the grain
@@ -41,10 +41,11 @@ public final class MarkerPicture {
         this.marker = marker;
         fabric = marker.order().fabric();
         tints = new Tints(marker.order());
-        Length end = fabric.spread().endAllowance();
-        length = marker.length().plus(end.times(2)).millimetres();
+        length = fabric.spread().onTable(marker.length()).millimetres();
         width = fabric.laidWidth().millimetres();
-        corner = new Point(end.micrometres(), fabric.edgesOnTable().near().micrometres());
+        corner = new Point(
+                fabric.spread().startAllowance().micrometres(),
+                fabric.edgesOnTable().near().micrometres());
         // A picture of a short piece of wide cloth is made narrower on the page.
         reduction = Math.max(length / PAPER_WIDTH, width / tallest);
     }
@@ -93,6 +94,15 @@ public final class MarkerPicture {
                 "#ffffff",
                 MarkerSvg.FAINT,
                 0.12);
+        fabric.join()
+                .ifPresent(join -> rectangle(
+                        corner.x() / 1000.0,
+                        join.from().millimetres(),
+                        marker.length().millimetres(),
+                        join.to().minus(join.from()).millimetres(),
+                        MarkerSvg.NOT_CUTTABLE,
+                        MarkerSvg.FAINT,
+                        0.2));
         fabric.flaws().stream()
                 .map(flaw -> flaw.moved(corner))
                 .forEach(flaw -> rectangle(
@@ -124,20 +134,18 @@ public final class MarkerPicture {
     }
 
     private void edges(double margin) {
-        boolean folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
-        text(0, -margin / 3, "start", folded ? "fold" : "selvedge");
-        text(0, width + margin * 0.7, "start", "start of the fabric · " + (folded ? "both selvedges" : "selvedge"));
-        if (folded) {
-            page.empty(
-                    "path",
-                    "d",
-                    "M0 %s H%s".formatted(of(-0.35 * reduction), of(length)),
-                    "stroke",
-                    MarkerSvg.INK,
-                    "stroke-width",
-                    of(0.7 * reduction),
-                    "stroke-dasharray",
-                    "%s %s".formatted(of(5 * reduction), of(1.2 * reduction)));
+        Spread spread = fabric.spread();
+        double beside = 0.35 * reduction;
+        text(0, -margin / 3, "start", SpreadWords.nearEdge(spread));
+        text(0, width + margin * 0.7, "start", SpreadWords.start(spread) + " · " + SpreadWords.farEdge(spread));
+        if (spread.isFoldedLengthwise()) {
+            fold("M0 %s H%s".formatted(of(-beside), of(length)));
+        }
+        if (spread.isFoldedTwice()) {
+            fold("M0 %s H%s".formatted(of(width + beside), of(length)));
+        }
+        if (spread.isFoldedCrosswise()) {
+            fold("M%s 0 V%s".formatted(of(-beside), of(width)));
         }
         if (fabric.direction() != Direction.EITHER_WAY) {
             text(
@@ -146,6 +154,19 @@ public final class MarkerPicture {
                     "end",
                     fabric.direction() == Direction.ONE_WAY ? "print up →" : "print up →, each garment one way");
         }
+    }
+
+    private void fold(String data) {
+        page.empty(
+                "path",
+                "d",
+                data,
+                "stroke",
+                MarkerSvg.INK,
+                "stroke-width",
+                of(0.7 * reduction),
+                "stroke-dasharray",
+                "%s %s".formatted(of(5 * reduction), of(1.2 * reduction)));
     }
 
     private void piece(Placement placement, int number) {

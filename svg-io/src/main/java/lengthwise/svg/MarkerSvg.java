@@ -2,6 +2,7 @@ package lengthwise.svg;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,6 +20,7 @@ import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
 import lengthwise.model.Spread;
+import lengthwise.model.SpreadWords;
 
 /**
  * Writes a marker as an SVG drawing at true scale: one unit is one millimetre, x runs along the fabric, and the corner
@@ -65,10 +67,11 @@ public final class MarkerSvg {
         this.notes = notes;
         this.placements = marker.inLayingOrder();
         this.tints = new Tints(marker.order());
-        Length end = fabric.spread().endAllowance();
-        clothLength = marker.length().plus(end.times(2));
+        clothLength = fabric.spread().onTable(marker.length());
         clothWidth = fabric.laidWidth();
-        corner = new Point(end.micrometres(), fabric.edgesOnTable().near().micrometres());
+        corner = new Point(
+                fabric.spread().startAllowance().micrometres(),
+                fabric.edgesOnTable().near().micrometres());
     }
 
     /** Returns the text of the file, to be stored in UTF-8. */
@@ -111,7 +114,7 @@ public final class MarkerSvg {
                 "data-fabric",
                 fabric.name(),
                 "data-spread",
-                fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? "fold-lengthwise" : "single-layer",
+                SpreadWords.key(fabric.spread()),
                 "data-length",
                 Millimetres.of(marker.length().micrometres()),
                 "data-cuttable-width",
@@ -183,12 +186,34 @@ public final class MarkerSvg {
                 "stroke-dasharray",
                 "6 3");
         fabric.onHand().flatMap(OnHand::outline).ifPresent(this::remnant);
+        fabric.join().ifPresent(this::join);
         Box cloth = new Box(0, 0, clothLength.micrometres(), clothWidth.micrometres());
         for (Box flaw : fabric.flaws()) {
             flaw.moved(corner).common(cloth).ifPresent(this::flaw);
         }
         rectangle(Point.ORIGIN, clothLength, clothWidth, "fill", "none", "stroke", INK, "stroke-width", "0.5");
         svg.close().line();
+    }
+
+    /** The two selvedges where they meet, with what is not cut of them. */
+    private void join(Fabric.Band join) {
+        rectangle(
+                corner.plus(new Point(0, join.from().micrometres())),
+                marker.length(),
+                join.to().minus(join.from()),
+                "data-area",
+                "join",
+                "fill",
+                NOT_CUTTABLE,
+                "stroke",
+                FAINT,
+                "stroke-width",
+                "0.25");
+        double size = Math.min(4, join.to().minus(join.from()).millimetres() / 2);
+        if (size >= PieceLabel.LEAST_SIZE) {
+            double middle = join.from().plus(join.to()).millimetres() / 2;
+            label(corner.x() / 1000.0 + 3, middle + size / 3, size, "the two selvedges meet here");
+        }
     }
 
     private void flaw(Box there) {
@@ -248,24 +273,22 @@ public final class MarkerSvg {
     }
 
     private void edges() {
-        boolean folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
+        Spread spread = fabric.spread();
         double length = clothLength.millimetres();
         double width = clothWidth.millimetres();
         svg.open("g", "id", "edges").line();
-        if (folded) {
-            path(
-                    "M0 -1.2 H%s".formatted(Millimetres.of(length)),
-                    "fill",
-                    "none",
-                    "stroke",
-                    INK,
-                    "stroke-width",
-                    "1.4",
-                    "stroke-dasharray",
-                    "14 3 2 3");
+        if (spread.isFoldedLengthwise()) {
+            fold("M0 -1.2 H%s".formatted(Millimetres.of(length)));
         }
-        label(2, -4.5, 5, folded ? "FOLD" : "SELVEDGE");
-        label(2, width + 15.5, 5, folded ? "BOTH SELVEDGES" : "SELVEDGE");
+        if (spread.isFoldedTwice()) {
+            fold("M0 %s H%s".formatted(Millimetres.of(width + 1.2), Millimetres.of(length)));
+        }
+        if (spread.isFoldedCrosswise()) {
+            fold("M-1.2 0 V%s".formatted(Millimetres.of(width)));
+            centred(-3.5, width / 2, 5, "FOLD · START", -90);
+        }
+        label(2, -4.5, 5, SpreadWords.nearEdge(spread).toUpperCase(Locale.ROOT));
+        label(2, width + 15.5, 5, SpreadWords.farEdge(spread).toUpperCase(Locale.ROOT));
         StringBuilder ticks = new StringBuilder();
         for (int mark = 0; mark <= length; mark += 10) {
             ticks.append("M%s %s v%s ".formatted(mark, Millimetres.of(width), mark % 100 == 0 ? "5" : "2"));
@@ -277,13 +300,19 @@ public final class MarkerSvg {
         double end = fabric.spread().endAllowance().millimetres();
         if (end >= 8) {
             String text = "end allowance " + LengthWords.both(fabric.spread().endAllowance());
-            centred(end / 2 + 1.5, width / 2, Math.min(5, end / 3), "START · " + text, -90);
+            if (!spread.isFoldedCrosswise()) {
+                centred(end / 2 + 1.5, width / 2, Math.min(5, end / 3), "START · " + text, -90);
+            }
             centred(length - end / 2 + 1.5, width / 2, Math.min(5, end / 3), text, -90);
         }
         Fabric.UnusableEdge unusable = fabric.edgesOnTable();
         unusable(unusable.near(), unusable.near().millimetres() / 2);
         unusable(unusable.far(), width - unusable.far().millimetres() / 2);
         svg.close().line();
+    }
+
+    private void fold(String data) {
+        path(data, "fill", "none", "stroke", INK, "stroke-width", "1.4", "stroke-dasharray", "14 3 2 3");
     }
 
     private void unusable(Length edge, double middle) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
@@ -16,6 +17,7 @@ import lengthwise.model.MarkerOrder;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
+import lengthwise.model.Spread;
 
 /**
  * What is written on a laid piece, and where: its name, size, garments and hand, as large as fits inside the cut line
@@ -96,20 +98,26 @@ record PieceLabel(
     /** Says in words which hands a contour gives, or that it opens at the fold; empty where there is nothing to say. */
     static String hands(Item item, MarkerOrder order) {
         List<CutOut> cutOuts = CutOut.of(item, order);
-        boolean folded = order.fabric().spread().form().layers() > 1;
-        if (folded && item.piece().foldEdge().isPresent()) {
+        Spread spread = order.fabric().spread();
+        if (spread.mirrors() && item.piece().foldEdge().isPresent()) {
             return "on fold";
         }
-        if (folded && cutOuts.size() == 1) {
-            return "+ 1 spare";
-        }
-        if (cutOuts.size() == 2
-                && cutOuts.get(0).garment().equals(cutOuts.get(1).garment())) {
-            return cutOuts.get(0).hand() == Hand.NONE ? "two" : "L + R";
-        }
-        return item.hand() == Hand.NONE && item.mirrored()
-                ? "mirrored"
-                : item.hand().letter();
+        boolean pairs = spread.mirrors() && cutOuts.get(0).hand() != Hand.NONE;
+        boolean sameGarment = cutOuts.stream().map(CutOut::garment).distinct().count() == 1;
+        String hand = pairs
+                ? "L + R"
+                : item.hand() == Hand.NONE && item.mirrored()
+                        ? "mirrored"
+                        : item.hand().letter();
+        String count = !pairs && cutOuts.size() > 1 && sameGarment ? count(cutOuts.size()) : "";
+        int spare = spread.layers() - cutOuts.size();
+        return Stream.of(hand, count, spare > 0 ? "+ " + spare + " spare" : "")
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String count(int count) {
+        return count == 2 ? "two" : Integer.toString(count);
     }
 
     private static final Pattern NAME_PARTS = Pattern.compile("(?<=[-_/])|\\s+");

@@ -10,7 +10,7 @@ import lengthwise.model.Garment;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.Shrinkage;
-import lengthwise.model.Spread;
+import lengthwise.model.SpreadWords;
 
 /**
  * What stands before the start of the cloth on a marker: title, facts, check squares, keys, assumptions, cautions. Its
@@ -109,9 +109,8 @@ final class TitleColumn {
     }
 
     private void facts() {
-        boolean folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
         fact("Marker", LengthWords.both(marker.length()));
-        fact("Cuttable width", LengthWords.both(fabric.cuttableWidth()) + (folded ? ", folded" : ""));
+        fact("Cuttable width", LengthWords.both(fabric.cuttableWidth()) + SpreadWords.afterWidth(fabric.spread()));
         fact("Fabric width", LengthWords.both(fabric.width()) + (washed() ? " before washing" : ""));
         fact("Efficiency", percent(marker.efficiency()));
         if (!notes.buy().isEmpty()) {
@@ -120,14 +119,8 @@ final class TitleColumn {
         fact("For", "%s · %s".formatted(fabric.role(), garments()));
         fact("Contours", Integer.toString(marker.placements().size()));
         gap(body);
-        paragraph(folded ? "FOLDED, RIGHT SIDES TOGETHER" : "RIGHT SIDE UP", 1.4 * body, true);
-        paragraph(
-                folded
-                        ? "The lower layer lies right side up. Each cut goes through both layers; nothing is cut on the"
-                                + " fold."
-                        : "One layer. The right side of the fabric faces you.",
-                body,
-                false);
+        paragraph(SpreadWords.heading(fabric.spread()), 1.4 * body, true);
+        paragraph(SpreadWords.layers(fabric.spread()), body, false);
         paragraph(
                 switch (fabric.direction()) {
                     case EITHER_WAY -> "Print and pile: either way.";
