@@ -14,13 +14,14 @@ final class Disturbance {
 
     private final Arrangement state;
     private final SplittableRandom random;
-    /** Numbers of the pieces, the largest first. */
+    /** Numbers of the pieces that can move, the largest first. */
     private final int[] bySize;
 
     Disturbance(Arrangement state, SplittableRandom random) {
         this.state = state;
         this.random = random;
         this.bySize = IntStream.range(0, state.pieces)
+                .filter(i -> !state.task.variants(i).get(0).region().isLaid())
                 .boxed()
                 .sorted((a, b) -> Long.compare(area(state.task, b), area(state.task, a)))
                 .mapToInt(Integer::intValue)
@@ -41,8 +42,8 @@ final class Disturbance {
     }
 
     private void exchangeTwo() {
-        int large = Math.min(state.pieces, Math.max(2, state.pieces / 3));
-        for (int attempt = 0; attempt < TRIES; attempt++) {
+        int large = Math.min(bySize.length, Math.max(2, bySize.length / 3));
+        for (int attempt = 0; attempt < TRIES && large > 1; attempt++) {
             int a = bySize[random.nextInt(large)];
             int b = bySize[random.nextInt(large)];
             if (state.shape[a].base() != state.shape[b].base()) {
