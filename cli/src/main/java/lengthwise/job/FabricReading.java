@@ -135,15 +135,19 @@ final class FabricReading {
 
     /** Where a place of the bought cloth comes to lie in the other layers is worked out for one lengthwise fold alone. */
     private static void refuseHiddenCloth(Fields fabric, JobSpread spread) throws JobException {
-        Optional<Spread.Form> form =
-                spread.form().filter(one -> one != Spread.Form.SINGLE_LAYER && one != Spread.Form.FOLD_LENGTHWISE);
-        for (String key : List.of("flaws", "outline")) {
-            Optional<Entry> entry = fabric.get(key);
-            if (form.isPresent() && entry.isPresent()) {
-                throw entry.get()
-                        .keyError("goes with single-layer or fold-lengthwise cloth, and this lies %s"
-                                .formatted(Entry.word(form.get())));
-            }
+        Spread.Form form = spread.form().orElse(Spread.Form.SINGLE_LAYER);
+        if (form == Spread.Form.SINGLE_LAYER) {
+            return;
+        }
+        Optional<Entry> outline = fabric.get("outline");
+        if (outline.isPresent()) {
+            throw outline.get().keyError("goes with single-layer cloth, and this lies %s".formatted(Entry.word(form)));
+        }
+        Optional<Entry> flaws = fabric.get("flaws");
+        if (flaws.isPresent() && form != Spread.Form.FOLD_LENGTHWISE) {
+            throw flaws.get()
+                    .keyError("goes with single-layer or fold-lengthwise cloth, and this lies %s"
+                            .formatted(Entry.word(form)));
         }
     }
 

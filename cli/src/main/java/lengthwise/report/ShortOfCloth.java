@@ -18,7 +18,10 @@ public final class ShortOfCloth {
     public static String words(MarkerAnswer.TooLong answer) {
         Fabric fabric = answer.marker().order().fabric();
         Length shortfall = answer.shortfall();
-        Length asBought = new Length((long) StrictMath.ceil(shortfall.micrometres() / fabric.lengthKept() - 1e-6));
+        // each of the lengths that lie on one another is short by as much
+        double asBoughtShort =
+                (double) shortfall.micrometres() * fabric.spread().lengths() / fabric.lengthKept();
+        Length asBought = new Length((long) StrictMath.ceil(asBoughtShort - 1e-6));
         StringBuilder words = new StringBuilder();
         words.append(
                 "lengthwise: it does not fit on %s: %s mm short. There is room for a marker of %s; the shortest found is %s.\n"

@@ -64,6 +64,14 @@ class BadInputTest {
                         4,
                         "does not fit on cloth: 80 mm short",
                         "What stays out: 2 × flap R, 2 × flap L."),
+                // two plies of 160 mm and 40 mm for the ends are 400 mm of cloth, and there are 120
+                Arguments.of(
+                        "shorter than two plies",
+                        JOB.replace("form: single-layer", "form: plies-face-up, plies: 2")
+                                .replace("width: 1500", "length: 120, width: 1500"),
+                        DRAWING,
+                        4,
+                        List.of("does not fit on cloth: 280 mm short")),
                 slip("bare two", "shell: 1 pair", "shell: 2", 3, "2 alike", "1 pair"),
                 slip("unknown piece", "{flap: {", "{flop: {", 3, "flop is not in the drawings", "did you mean flap"),
                 slip("on fold without fold", "1 pair", "1 on fold", 3, "no fold edge is marked"),

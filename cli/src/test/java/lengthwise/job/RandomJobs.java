@@ -149,7 +149,9 @@ final class RandomJobs {
                 chance() || !simple
                         ? List.of()
                         : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))),
-                maybe(() -> there(simple)));
+                maybe(() -> there(spread.form()
+                        .map(form -> form == Spread.Form.SINGLE_LAYER)
+                        .orElse(true))));
     }
 
     private There there(boolean remnant) {
