@@ -90,13 +90,19 @@ public final class MarkerMaking {
                                     .orElseThrow()
                             > ruled.task().height()
                     ? tooWide(order, piece, demand)
-                    : "%s finds no place on %s: flaws or the print's repeat leave no room for it."
-                            .formatted(named(piece), order.fabric().name());
+                    : "%s finds no place on %s: %s."
+                            .formatted(named(piece), order.fabric().name(), inTheWay(order));
             if (!reasons.contains(reason)) {
                 reasons.add(reason);
             }
         }
         return reasons.isEmpty() ? noRoomTogether(order) : String.join(" ", reasons);
+    }
+
+    private static String inTheWay(MarkerOrder order) {
+        return order.fabric().join().isPresent()
+                ? "the selvedges meet in the middle, and nothing is cut across them. Lay this fabric in a single layer, or with one fold along it"
+                : "flaws or the print's repeat leave no room for it";
     }
 
     /** Each piece has a place by itself, but not all of them together: a fold across the cloth is no longer than it is wide. */

@@ -23,6 +23,7 @@ import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
+import lengthwise.model.Spread;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.solver.StopRule;
@@ -136,6 +137,24 @@ class MarkerMakingTest {
         assertThat(answer).isInstanceOf(MarkerAnswer.Impossible.class);
         assertThat(((MarkerAnswer.Impossible) answer).reason())
                 .contains("rib-tie is 160.0 cm", "146.0 cm", "run the other way", "join");
+    }
+
+    /** 150 cm with both selvedges to the middle lie 75 cm wide and meet at 37.5: a tie of 70 cm across finds no place. */
+    @Test
+    void whereTheSelvedgesMeetTheReasonIsNoFlaw() {
+        MarkerAnswer answer = MarkerMaking.make(
+                order(
+                        TestFabric.plain()
+                                .spread(Spread.Form.SELVEDGES_TO_MIDDLE)
+                                .fabric(),
+                        0,
+                        1,
+                        cut(strip("belt", 120, 700), 2, Cut.Manner.ALIKE)),
+                search(5),
+                (marker, progress) -> {});
+        assertThat(((MarkerAnswer.Impossible) answer).reason())
+                .contains("belt finds no place", "the selvedges meet in the middle", "single layer")
+                .doesNotContain("flaws");
     }
 
     /** The first marker comes before any sweep, and each that follows is shorter. */

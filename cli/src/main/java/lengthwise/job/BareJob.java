@@ -118,7 +118,8 @@ public final class BareJob {
                 JobSpread.UNSAID,
                 Optional.empty(),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     /** Pieces with lettered cuts; the others are left to be assumed, and said. */

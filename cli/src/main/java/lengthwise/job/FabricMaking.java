@@ -67,11 +67,9 @@ final class FabricMaking {
                 said.spread().spread(form, ends),
                 said.price(),
                 step,
-                List.of());
-        Fabric marked = withPrintAndFlaws(unmarked, said);
-        return said.there()
-                .map(there -> marked.withOnHand(onHand(marked, there)))
-                .orElse(marked);
+                List.of(),
+                Optional.empty());
+        return asItLies(unmarked, said);
     }
 
     private static Direction direction(JobFabric said, Assumptions assumed) {
@@ -85,8 +83,8 @@ final class FabricMaking {
         });
     }
 
-    /** Carries the print's origin and the flaws from the bought cloth to marker coordinates on the table. */
-    private static Fabric withPrintAndFlaws(Fabric fabric, JobFabric said) {
+    /** Carries the print's origin, the flaws and a remnant from the bought cloth to marker coordinates on the table. */
+    private static Fabric asItLies(Fabric fabric, JobFabric said) {
         return new Fabric(
                 fabric.name(),
                 fabric.role(),
@@ -105,7 +103,8 @@ final class FabricMaking {
                 fabric.spread(),
                 fabric.price(),
                 fabric.soldBy(),
-                said.flaws().stream().map(flaw -> flaw(fabric, flaw)).toList());
+                said.flaws().stream().map(flaw -> flaw(fabric, flaw)).toList(),
+                said.there().map(there -> onHand(fabric, there)));
     }
 
     private static Box flaw(Fabric fabric, JobFabric.Flaw flaw) {

@@ -36,38 +36,6 @@ public record JobFabric(
         flaws = List.copyOf(flaws);
     }
 
-    /** A fabric to be bought. */
-    public JobFabric(
-            String name,
-            String role,
-            Length width,
-            Optional<UnusableEdge> unusableEdge,
-            Optional<Direction> direction,
-            Optional<Axis> mostStretch,
-            Optional<RightSide> rightSide,
-            Optional<PrintRepeat> repeat,
-            Optional<Shrinkage> shrinkage,
-            JobSpread spread,
-            Optional<Price> price,
-            Optional<Length> soldBy,
-            List<Flaw> flaws) {
-        this(
-                name,
-                role,
-                width,
-                unusableEdge,
-                direction,
-                mostStretch,
-                rightSide,
-                repeat,
-                shrinkage,
-                spread,
-                price,
-                soldBy,
-                flaws,
-                Optional.empty());
-    }
-
     /** Which way the right side of the cloth looks in the finished garment. */
     public enum RightSide {
         /** Away from the body, as a shell does. */

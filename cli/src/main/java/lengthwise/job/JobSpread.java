@@ -18,7 +18,7 @@ public record JobSpread(
         boolean inPlies = isInPlies(spread.form());
         return new JobSpread(
                 Optional.of(spread.form()),
-                inPlies ? Optional.of(spread.plies()) : Optional.empty(),
+                inPlies ? Optional.of(spread.layers()) : Optional.empty(),
                 spread.form() == Spread.Form.PLIES_FACE_TO_FACE ? Optional.of(spread.plyRun()) : Optional.empty(),
                 Optional.of(spread.endAllowance()));
     }

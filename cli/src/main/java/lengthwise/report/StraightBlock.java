@@ -110,8 +110,13 @@ record StraightBlock(String pieces, List<Integer> numbers, Length strip, Length 
                         numbersInWords(),
                         LengthWords.both(breadth()),
                         LengthWords.both(side),
-                        LengthWords.both(strip),
-                        LengthWords.both(pitch()));
+                        fine(strip),
+                        fine(pitch()));
+    }
+
+    /** To a sixteenth of an inch: an eighth is as much as the gap between two strips. */
+    private static String fine(Length length) {
+        return LengthWords.metric(length) + " (" + LengthWords.inches(length, 16) + ")";
     }
 
     private String numbersInWords() {

@@ -89,7 +89,8 @@ class JobReaderTest {
                                         Optional.of(mm(20))),
                                 Optional.of(new Price(14.5, mm(1000))),
                                 Optional.of(mm(100)),
-                                List.of()),
+                                List.of(),
+                                Optional.empty()),
                         new JobFabric(
                                 "sand-lining",
                                 "lining",
@@ -108,7 +109,8 @@ class JobReaderTest {
                                         Optional.empty()),
                                 Optional.of(new Price(6, mm(914.4))),
                                 Optional.of(mm(114.3)),
-                                List.of()));
+                                List.of(),
+                                Optional.empty()));
     }
 
     @Test

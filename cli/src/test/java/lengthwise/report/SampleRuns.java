@@ -169,7 +169,8 @@ final class SampleRuns {
                 spread,
                 price,
                 mm(100),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     static Length mm(double millimetres) {

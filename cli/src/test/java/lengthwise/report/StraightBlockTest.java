@@ -70,6 +70,13 @@ class StraightBlockTest {
                 .noneMatch(text -> text.contains("straight-cut") || text.contains("Straight-cut"));
     }
 
+    /** 50 mm are 1.97 in and 52 mm are 2.05 in: both are 2 in to an eighth, and a strip every 2 in would lose its gap. */
+    @Test
+    void inInchesTooAGapIsLeftBetweenStrips() {
+        StraightBlock block = new StraightBlock("5 × tie", List.of(2, 3, 4, 5, 6), mm(50), mm(600), mm(2));
+        assertThat(block.sentence()).endsWith("a strip of 5 cm (1 15/16 in) every 5.2 cm (2 1/16 in).");
+    }
+
     private static Marker marker(List<Placement> placements) {
         MarkerOrder order = new MarkerOrder(SampleRuns.singleLayer().order().fabric(), mm(3), List.of());
         long end = placements.stream()

@@ -37,36 +37,6 @@ public record Fabric(
         flaws = List.copyOf(flaws);
     }
 
-    /** A fabric to be bought: as much as need be. */
-    public Fabric(
-            String name,
-            String role,
-            Length width,
-            UnusableEdge unusableEdge,
-            Direction direction,
-            Optional<Axis> mostStretch,
-            Optional<Repeat> repeat,
-            Shrinkage shrinkage,
-            Spread spread,
-            Optional<Price> price,
-            Length soldBy,
-            List<Box> flaws) {
-        this(
-                name,
-                role,
-                width,
-                unusableEdge,
-                direction,
-                mostStretch,
-                repeat,
-                shrinkage,
-                spread,
-                price,
-                soldBy,
-                flaws,
-                Optional.empty());
-    }
-
     /** The strips along the two selvedges: the one at y = 0 and the far one. */
     public record UnusableEdge(Length near, Length far) {
         public static UnusableEdge eachSide(Length width) {

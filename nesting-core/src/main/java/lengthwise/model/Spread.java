@@ -3,10 +3,10 @@ package lengthwise.model;
 /**
  * How the fabric lies on the table, and what is lost at each end of a ply.
  *
- * @param plies how many layers one cut goes through; the form gives it, but for plies
+ * @param layers how many one cut goes through; the form gives it, but for plies
  * @param plyRun which end of the cloth each ply begins with; plies that lie face up all run the same way
  */
-public record Spread(Form form, Length endAllowance, int plies, PlyRun plyRun) {
+public record Spread(Form form, Length endAllowance, int layers, PlyRun plyRun) {
     /** The ways of spreading. */
     public enum Form {
         SINGLE_LAYER,
@@ -33,14 +33,14 @@ public record Spread(Form form, Length endAllowance, int plies, PlyRun plyRun) {
     }
 
     public Spread {
-        boolean pliesFit = switch (form) {
-            case SINGLE_LAYER -> plies == 1;
-            case FOLD_LENGTHWISE, FOLD_CROSSWISE, SELVEDGES_TO_MIDDLE, TUBE -> plies == 2;
-            case PLIES_FACE_UP -> plies >= 1;
-            case PLIES_FACE_TO_FACE -> plies >= 2 && plies % 2 == 0;
+        boolean layersFit = switch (form) {
+            case SINGLE_LAYER -> layers == 1;
+            case FOLD_LENGTHWISE, FOLD_CROSSWISE, SELVEDGES_TO_MIDDLE, TUBE -> layers == 2;
+            case PLIES_FACE_UP -> layers >= 1;
+            case PLIES_FACE_TO_FACE -> layers >= 2 && layers % 2 == 0;
         };
-        if (!pliesFit) {
-            throw new IllegalArgumentException("%d layers do not go with %s.".formatted(plies, form));
+        if (!layersFit) {
+            throw new IllegalArgumentException("%d layers do not go with %s.".formatted(layers, form));
         }
         if (plyRun == PlyRun.TO_AND_FRO && form != Form.PLIES_FACE_TO_FACE) {
             throw new IllegalArgumentException("Only plies face to face run to and fro.");
@@ -50,11 +50,6 @@ public record Spread(Form form, Length endAllowance, int plies, PlyRun plyRun) {
     /** A spread of one or two layers, as its form says. */
     public Spread(Form form, Length endAllowance) {
         this(form, endAllowance, form == Form.SINGLE_LAYER ? 1 : 2, PlyRun.SAME_WAY);
-    }
-
-    /** Returns how many layers one cut goes through. */
-    public int layers() {
-        return plies;
     }
 
     /** Says whether every second layer lies right side down, so that a cut there gives the mirror image. */
@@ -72,7 +67,7 @@ public record Spread(Form form, Length endAllowance, int plies, PlyRun plyRun) {
         return switch (form) {
             case SINGLE_LAYER, FOLD_LENGTHWISE, SELVEDGES_TO_MIDDLE, TUBE -> 1;
             case FOLD_CROSSWISE -> 2;
-            case PLIES_FACE_UP, PLIES_FACE_TO_FACE -> plies;
+            case PLIES_FACE_UP, PLIES_FACE_TO_FACE -> layers;
         };
     }
 

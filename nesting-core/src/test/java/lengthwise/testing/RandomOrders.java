@@ -99,7 +99,8 @@ public final class RandomOrders {
                 spread(),
                 Optional.empty(),
                 new Length(1),
-                flaws);
+                flaws,
+                Optional.empty());
     }
 
     /** Half of them in a single layer or folded lengthwise, which is what most cloth is. */

@@ -119,7 +119,7 @@ public final class TestFabric {
                 Optional.empty(),
                 repeat,
                 shrinkage,
-                new Spread(spread.form(), endAllowance, spread.plies(), spread.plyRun()),
+                new Spread(spread.form(), endAllowance, spread.layers(), spread.plyRun()),
                 price,
                 soldBy,
                 flaws,

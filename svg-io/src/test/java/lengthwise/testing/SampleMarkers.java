@@ -167,7 +167,8 @@ public final class SampleMarkers {
                 spread,
                 price,
                 mm(100),
-                List.of(new Box(90_000, 1_100_000, 140_000, 1_160_000)));
+                List.of(new Box(90_000, 1_100_000, 140_000, 1_160_000)),
+                Optional.empty());
     }
 
     private static Fabric.Price price() {
