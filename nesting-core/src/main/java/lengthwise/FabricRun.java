@@ -12,6 +12,7 @@ import lengthwise.solver.SearchResult.StopReason;
  *
  * @param lowerBound no marker for this order can be shorter
  * @param assumptions what was assumed, for the marker and the report
+ * @param costs what the rules of this fabric cost, or another way of spreading would, a sentence each
  * @param surplus pieces that are cut and not ordered, said honestly (odd pieces on folded fabric)
  */
 public record FabricRun(
@@ -20,6 +21,7 @@ public record FabricRun(
         Purchase purchase,
         List<Assumption> assumptions,
         List<String> surplus,
+        List<String> costs,
         Progress progress,
         StopReason reason) {
     /**

@@ -35,6 +35,20 @@ public final class MarkerMaking {
      * @param watcher gets every better marker as it is found, unchecked, on the searching thread; must return fast
      */
     public static MarkerAnswer make(MarkerOrder order, Search search, BiConsumer<Marker, Progress> watcher) {
+        return make(order, Optional.empty(), search, watcher);
+    }
+
+    /**
+     * Returns a checked marker for an order that asks less of the cloth than the order of another marker, and the same
+     * pieces. The search begins with that marker, so that the answer is never longer: what the rule costs that was left
+     * out cannot come out below nothing.
+     */
+    public static MarkerAnswer loosen(MarkerOrder freer, Marker strict, Search search) {
+        return make(freer, Optional.of(strict), search, (marker, progress) -> {});
+    }
+
+    private static MarkerAnswer make(
+            MarkerOrder order, Optional<Marker> strict, Search search, BiConsumer<Marker, Progress> watcher) {
         Ruling ruling = Ruling.of(order);
         if (ruling instanceof Ruling.Refused refused) {
             return new MarkerAnswer.Impossible(refused.reason());
@@ -46,15 +60,19 @@ public final class MarkerMaking {
                 watcher.accept(marker(order, ruled.items(), improved.layout()), improved.progress());
             }
         });
-        SearchResult result = StripSearch.solve(ruled.task(), watched);
+        Optional<Layout> known = strict.map(marker -> layout(marker, ruled.items()));
+        SearchResult result = StripSearch.solve(ruled.task(), watched, known);
         if (result instanceof SearchResult.Unplaceable unplaceable) {
             return new MarkerAnswer.Impossible(whyNot(order, ruled, unplaceable.demands()));
         }
         SearchResult.Solved solved = (SearchResult.Solved) result;
-        Marker marker = marker(order, ruled.items(), solved.layout());
+        // blocks of strips are taken where they cost next to nothing, and next to nothing is not nothing
+        Layout layout =
+                known.filter(first -> first.length() < solved.layout().length()).orElse(solved.layout());
+        Marker marker = marker(order, ruled.items(), layout);
         Optional<Length> room = order.fabric().room();
         if (room.isPresent() && marker.length().compareTo(room.get()) > 0) {
-            OnCloth onCloth = OnCloth.of(ruled.task(), solved.layout(), room.get(), search);
+            OnCloth onCloth = OnCloth.of(ruled.task(), layout, room.get(), search);
             if (!onCloth.staysOut().isEmpty()) {
                 return new MarkerAnswer.TooLong(
                         marker,
@@ -77,6 +95,17 @@ public final class MarkerMaking {
                 .mapToObj(i -> new Placement(items.get(i), layout.poses().get(i)))
                 .toList();
         return new Marker(order, placements, new Length(layout.length()));
+    }
+
+    private static Layout layout(Marker marker, List<Item> items) {
+        List<Placement> placements = marker.placements();
+        if (!placements.stream().map(Placement::item).toList().equals(items)) {
+            throw new IllegalArgumentException("The stricter marker has other pieces, or in another order: "
+                    + placements.size() + " for " + items.size() + ".");
+        }
+        return new Layout(
+                placements.stream().map(Placement::pose).toList(),
+                marker.length().micrometres());
     }
 
     private static String whyNot(MarkerOrder order, Ruling.Task ruled, List<Integer> demands) {

@@ -7,6 +7,7 @@ import static lengthwise.testing.TestPieces.rectangle;
 import static lengthwise.testing.TestPieces.strip;
 import static lengthwise.testing.TestPieces.triangle;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +30,8 @@ import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.solver.StopRule;
 import lengthwise.testing.TestFabric;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MarkerMakingTest {
     private static final Piece CUP = triangle("cup", 90, 60);
@@ -53,6 +56,39 @@ class MarkerMakingTest {
         assertThat(marker.placements())
                 .allSatisfy(placement ->
                         assertThat(placement.pose().orientation().turn()).isEqualTo(QuarterTurn.NONE));
+    }
+
+    /** What a rule costs is never below nothing: the marker without it is searched from the one with it. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    void withoutARuleNoMarkerIsLonger(int seed) {
+        Fabric strict = TestFabric.plain()
+                .width(400, 0)
+                .direction(Direction.ONE_WAY)
+                .flaws(new Box(250_000, 100_000, 260_000, 150_000))
+                .fabric();
+        MarkerOrder order = order(
+                strict,
+                3,
+                2,
+                cut(triangle("cup", 90 + seed, 60), 3, Cut.Manner.PAIR),
+                cut(triangle("flap", 210, 130 + seed), 2, Cut.Manner.ALIKE),
+                cut(strip("tie", 180, 32), 3, Cut.Manner.ALIKE));
+        Marker marker = made(order);
+        for (Fabric freer : List.of(strict.withDirection(Direction.EITHER_WAY), strict.withoutFlaws())) {
+            MarkerAnswer answer =
+                    MarkerMaking.loosen(order.withFabric(freer), marker, Search.of(StopRule.iterations(seed), seed, 1));
+            assertThat(((MarkerAnswer.Made) answer).marker().length()).isLessThanOrEqualTo(marker.length());
+        }
+    }
+
+    @Test
+    void aMarkerOfOtherPiecesIsNoStart() {
+        Fabric fabric = TestFabric.plain().width(400, 0).fabric();
+        MarkerOrder one = order(fabric, 0, 1, cut(triangle("flap", 300, 200), 2, Cut.Manner.ALIKE));
+        MarkerOrder other = order(fabric, 0, 1, cut(triangle("flap", 300, 200), 3, Cut.Manner.ALIKE));
+        assertThatThrownBy(() -> MarkerMaking.loosen(other, made(one), Search.of(StopRule.iterations(1), 1, 1)))
+                .hasMessageContaining("2 for 3");
     }
 
     @Test

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,18 +23,14 @@ import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
 import lengthwise.job.LengthText;
 import lengthwise.job.Orders;
-import lengthwise.model.Bundle;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
-import lengthwise.model.LengthWords;
-import lengthwise.model.MarkerOrder;
 import lengthwise.plan.Purchase;
 import lengthwise.report.ReportTable;
 import lengthwise.report.RunFiles;
 import lengthwise.report.ShortOfCloth;
 import lengthwise.report.WholeFile;
 import lengthwise.solver.Search;
-import lengthwise.solver.StopRule;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,7 +50,6 @@ import picocli.CommandLine.Spec;
 final class MarkerCommand implements Callable<Integer> {
     static final String NAME = "marker";
 
-    private static final double LONGEST_DEFAULT_SECONDS = 20;
     private static final int MOST_WORKERS = 64;
 
     @Spec
@@ -72,7 +65,7 @@ final class MarkerCommand implements Callable<Integer> {
             names = "--seconds",
             paramLabel = "S",
             description =
-                    "time for the whole job, shared between its fabrics (default: up to 20, less for small orders)")
+                    "time for the whole job, shared between its searches (default: up to 20 for its markers, less for small orders)")
     private @Nullable Double seconds;
 
     @Option(
@@ -206,7 +199,7 @@ final class MarkerCommand implements Callable<Integer> {
                 ProgressLine line = new ProgressLine(
                         err, onTerminal(), fabric.order().fabric().name(), InstantSource.system());
                 line.start();
-                Search search = budget.next(seed, workers).cancelledBy(interrupt::isRequested);
+                Search search = budget.next(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested);
                 MarkerAnswer answer = MarkerMaking.make(
                         fabric.order(),
                         search.watchedBy(event -> line.event(event, search)),
@@ -229,7 +222,8 @@ final class MarkerCommand implements Callable<Integer> {
                     return ExitCode.CHECK_FAILED;
                 }
                 MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
-                runs.add(run(interrupt.isRequested() ? fabric : weighed(fabric, made, budget, interrupt), made));
+                Costs costs = new Costs(budget, seed, workers, interrupt::isRequested);
+                runs.add(run(costs.withOtherChoice(fabric, made), made, costs.of(fabric, made)));
             }
             boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
             Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
@@ -253,99 +247,21 @@ final class MarkerCommand implements Callable<Integer> {
         }
     }
 
-    /** Finds out what it would cost if the cloth were one-way after all, where that was not said. */
-    private Orders.FabricOrder weighed(
-            Orders.FabricOrder fabric, MarkerAnswer.Made made, Budget budget, Interrupt interrupt) {
-        if (fabric.otherwise().isEmpty()) {
-            return fabric;
-        }
-        MarkerAnswer other = MarkerMaking.make(
-                fabric.otherwise().get(),
-                budget.aside(seed, workers).cancelledBy(interrupt::isRequested),
-                (marker, progress) -> {});
-        if (!(other instanceof MarkerAnswer.Made oneWay)) {
-            return fabric;
-        }
-        Length more = oneWay.marker().length().minus(made.marker().length());
-        String length = LengthWords.both(oneWay.marker().length());
-        return fabric.withOtherChoice(
-                more.micrometres() > 0
-                        ? "One-way it takes %s, %s more, by a short search; say direction: one-way."
-                                .formatted(length, LengthWords.both(more))
-                        : "One-way it takes no more, by a short search; say direction: one-way to be safe.");
-    }
-
     /** From Java 22 there is always a console; a progress line in a log does no harm. */
     @SuppressWarnings("SystemConsoleNull")
     private static boolean onTerminal() {
         return System.console() != null;
     }
 
-    private static FabricRun run(Orders.FabricOrder fabric, MarkerAnswer.Made made) {
+    private static FabricRun run(Orders.FabricOrder fabric, MarkerAnswer.Made made, List<String> costs) {
         return new FabricRun(
                 made.marker(),
                 made.lowerBound(),
                 Purchase.of(made.marker().length(), fabric.order().fabric()),
                 fabric.assumptions(),
                 made.surplus(),
+                costs,
                 made.progress(),
                 made.reason());
-    }
-
-    /** Shares the time of a job between its fabrics by how much there is to lay; what one leaves over goes to the next. */
-    private static final class Budget {
-        private final List<Double> weights;
-        private final @Nullable Long iterations;
-        private final boolean clock;
-        private final InstantSource time;
-        private final Instant end;
-        private int next;
-
-        Budget(Orders orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
-            this.weights = orders.fabrics().stream()
-                    .map(fabric -> contours(fabric.order()))
-                    .toList();
-            this.iterations = iterations;
-            this.clock = seconds != null || iterations == null;
-            this.time = time;
-            double all = weights.stream().mapToDouble(weight -> weight).sum();
-            double whole = seconds != null ? seconds : Math.min(LONGEST_DEFAULT_SECONDS, 2 + all / 4);
-            this.end = time.instant().plusMillis((long) (whole * 1000));
-        }
-
-        private static double contours(MarkerOrder order) {
-            return order.bundles().stream()
-                    .map(Bundle::pieces)
-                    .mapToInt(pieces -> pieces.stream()
-                            .mapToInt(piece -> piece.cut().count())
-                            .sum())
-                    .sum();
-        }
-
-        /** Returns a short search beside the main ones: a second, or a tenth of the sweeps. */
-        Search aside(long seed, int workers) {
-            return Search.of(
-                    iterations == null
-                            ? StopRule.elapsed(Duration.ofSeconds(1))
-                            : StopRule.iterations(Math.max(1, iterations / 10)),
-                    seed,
-                    workers);
-        }
-
-        Search next(long seed, int workers) {
-            double left = weights.subList(next, weights.size()).stream()
-                    .mapToDouble(weight -> weight)
-                    .sum();
-            double share = left == 0 ? 1 : weights.get(next) / left;
-            next++;
-            long millis =
-                    Math.max(200, (long) (Duration.between(time.instant(), end).toMillis() * share));
-            StopRule stop = iterations == null
-                    ? StopRule.elapsed(Duration.ofMillis(millis))
-                    : clock
-                            ? StopRule.iterations(iterations).or(StopRule.elapsed(Duration.ofMillis(millis)))
-                            : StopRule.iterations(iterations);
-            return Search.of(stop, seed, workers);
-        }
     }
 }

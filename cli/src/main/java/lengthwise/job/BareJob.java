@@ -119,6 +119,7 @@ public final class BareJob {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

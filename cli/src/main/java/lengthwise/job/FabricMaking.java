@@ -68,12 +68,16 @@ final class FabricMaking {
                 said.price(),
                 step,
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                said.pile());
         return asItLies(unmarked, said);
     }
 
     private static Direction direction(JobFabric said, Assumptions assumed) {
         return said.direction().orElseGet(() -> {
+            if (said.pile().isPresent()) {
+                return Direction.ONE_WAY;
+            }
             if (said.repeat().isPresent()) {
                 assumed.note("The print has an up and a down: every piece lies one way.");
                 return Direction.ONE_WAY;
@@ -104,7 +108,8 @@ final class FabricMaking {
                 fabric.price(),
                 fabric.soldBy(),
                 said.flaws().stream().map(flaw -> flaw(fabric, flaw)).toList(),
-                said.there().map(there -> onHand(fabric, there)));
+                said.there().map(there -> onHand(fabric, there)),
+                fabric.pile());
     }
 
     private static Box flaw(Fabric fabric, JobFabric.Flaw flaw) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.PlacedArea;
 import lengthwise.geometry.Point;
@@ -21,6 +22,7 @@ import lengthwise.model.Direction;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
+import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
 
@@ -57,6 +59,7 @@ final class FabricReading {
                 "width",
                 "unusable-edge",
                 "direction",
+                "pile",
                 "most-stretch",
                 "right-side",
                 "repeat",
@@ -75,8 +78,10 @@ final class FabricReading {
         Optional<There> there = there(fabric, width);
         if (edge.isPresent()) {
             refuseWrongEdges(width, edge.get(), spread.form(), fabric.need("unusable-edge", ""));
+            refuseWrongEdges(width, edge.get(), spread.compare(), fabric.need("unusable-edge", ""));
         }
         refuseHiddenCloth(fabric, spread);
+        Optional<Pile> pile = pile(fabric);
         return new JobFabric(
                 entry.name(),
                 role,
@@ -91,7 +96,21 @@ final class FabricReading {
                 fabric.read("price", this::price),
                 fabric.read("sold-by", e -> measuring.positive(e, WIDEST)),
                 fabric.read("flaws", e -> flaws(e, width, there)).orElse(List.of()),
-                there);
+                there,
+                pile);
+    }
+
+    private static Optional<Pile> pile(Fields fabric) throws JobException {
+        Optional<Pile> pile = fabric.read("pile", e -> e.word(Pile.class, Set.of()));
+        Optional<Direction> direction = fabric.read("direction", e -> e.word(Direction.class, Set.of()));
+        if (pile.isPresent() && direction.isPresent() && direction.get() != Direction.ONE_WAY) {
+            throw fabric.need("pile", "up")
+                    .keyError(
+                            "pile looks different from either end, so its cloth is one-way: leave direction: %s out, or"
+                                            .formatted(Entry.word(direction.get()))
+                                    + " the pile");
+        }
+        return pile;
     }
 
     private static <T> Optional<T> within(Optional<Fields> part, String key, Entry.Reading<T> reading)
@@ -114,7 +133,12 @@ final class FabricReading {
 
     private JobSpread spread(Entry entry) throws JobException {
         Fields spread = entry.fields(
-                "{form: single-layer, end-allowance: {each-end: 2 cm}}", "form", "plies", "plies-run", "end-allowance");
+                "{form: single-layer, end-allowance: {each-end: 2 cm}}",
+                "form",
+                "plies",
+                "plies-run",
+                "end-allowance",
+                "compare");
         Optional<Spread.Form> form = spread.read("form", e -> e.word(Spread.Form.class, Set.of()));
         Optional<Integer> plies = spread.read(
                 "plies",
@@ -130,25 +154,48 @@ final class FabricReading {
             }
             return e.word(Spread.PlyRun.class, Set.of());
         });
-        return new JobSpread(form, plies, run, spread.read("end-allowance", this::endAllowance));
+        Optional<Spread.Form> compare = spread.read("compare", e -> comparison(e, form, plies));
+        return new JobSpread(form, plies, run, spread.read("end-allowance", this::endAllowance), compare);
+    }
+
+    private static Spread.Form comparison(Entry entry, Optional<Spread.Form> form, Optional<Integer> plies)
+            throws JobException {
+        Spread.Form other = entry.word(Spread.Form.class, Set.of());
+        Spread.Form laid = form.orElse(Spread.Form.SINGLE_LAYER);
+        if (other == laid || other == Spread.Form.TUBE || laid == Spread.Form.TUBE) {
+            throw entry.error(
+                    other == laid
+                            ? "found %s, which is how it lies; name another form".formatted(Entry.word(other))
+                            : "a tube and flat cloth are not the same cloth; make two jobs of them");
+        }
+        if (other == Spread.Form.PLIES_FACE_TO_FACE && plies.orElse(2) % 2 == 1) {
+            throw entry.error("plies face to face make pairs, and %d is odd; take an even number of plies"
+                    .formatted(plies.orElseThrow()));
+        }
+        return other;
     }
 
     /** Where a place of the bought cloth comes to lie in the other layers is worked out for one lengthwise fold alone. */
     private static void refuseHiddenCloth(Fields fabric, JobSpread spread) throws JobException {
-        Spread.Form form = spread.form().orElse(Spread.Form.SINGLE_LAYER);
-        if (form == Spread.Form.SINGLE_LAYER) {
-            return;
-        }
+        List<Spread.Form> folded = Stream.of(spread.form(), spread.compare())
+                .flatMap(Optional::stream)
+                .filter(form -> form != Spread.Form.SINGLE_LAYER)
+                .toList();
         Optional<Entry> outline = fabric.get("outline");
-        if (outline.isPresent()) {
-            throw outline.get().keyError("goes with single-layer cloth, and this lies %s".formatted(Entry.word(form)));
+        if (outline.isPresent() && !folded.isEmpty()) {
+            throw hidden(outline.get(), "single-layer", folded.get(0));
         }
         Optional<Entry> flaws = fabric.get("flaws");
-        if (flaws.isPresent() && form != Spread.Form.FOLD_LENGTHWISE) {
-            throw flaws.get()
-                    .keyError("goes with single-layer or fold-lengthwise cloth, and this lies %s"
-                            .formatted(Entry.word(form)));
+        Optional<Spread.Form> otherwise = folded.stream()
+                .filter(form -> form != Spread.Form.FOLD_LENGTHWISE)
+                .findFirst();
+        if (flaws.isPresent() && otherwise.isPresent()) {
+            throw hidden(flaws.get(), "single-layer or fold-lengthwise", otherwise.get());
         }
+    }
+
+    private static JobException hidden(Entry entry, String goesWith, Spread.Form form) {
+        return entry.keyError("goes with %s cloth, and this lies %s".formatted(goesWith, Entry.word(form)));
     }
 
     private static int plies(Entry entry, Spread.Form form) throws JobException {

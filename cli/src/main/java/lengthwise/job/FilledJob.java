@@ -59,10 +59,11 @@ public final class FilledJob {
                 said.rightSide(),
                 said.repeat(),
                 made.map(Fabric::shrinkage).or(said::shrinkage),
-                made.map(Fabric::spread).map(JobSpread::of).orElse(said.spread()),
+                made.map(fabric -> said.spread().filled(fabric.spread())).orElse(said.spread()),
                 said.price(),
                 made.map(Fabric::soldBy).or(said::soldBy),
                 said.flaws(),
-                said.there());
+                said.there(),
+                said.pile());
     }
 }

@@ -7,7 +7,9 @@ import lengthwise.model.Direction;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
+import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
+import lengthwise.model.Spread;
 
 /**
  * A fabric of the job, as the shop sells it.
@@ -15,6 +17,7 @@ import lengthwise.model.Shrinkage;
  * @param name the maker's name for it; names the marker's file
  * @param role what it is for: shell, lining …; where the file does not say, its name
  * @param width from selvedge to selvedge; of a tube as it lies flat
+ * @param pile makes the cloth one-way
  * @param there how much of it there is; empty where it is to be bought
  */
 public record JobFabric(
@@ -31,9 +34,29 @@ public record JobFabric(
         Optional<Price> price,
         Optional<Length> soldBy,
         List<Flaw> flaws,
-        Optional<There> there) {
+        Optional<There> there,
+        Optional<Pile> pile) {
     public JobFabric {
         flaws = List.copyOf(flaws);
+    }
+
+    JobFabric withForm(Spread.Form form) {
+        return new JobFabric(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                rightSide,
+                repeat,
+                shrinkage,
+                spread.withForm(form),
+                price,
+                soldBy,
+                flaws,
+                there,
+                pile);
     }
 
     /** Which way the right side of the cloth looks in the finished garment. */

@@ -112,6 +112,7 @@ public final class JobWriter {
         fabric.direction()
                 .ifPresent(direction ->
                         line("    direction: " + Entry.word(direction), "either-way, one-way or one-way-per-garment"));
+        fabric.pile().ifPresent(pile -> line("    pile: " + Entry.word(pile), "up or down the body"));
         fabric.mostStretch()
                 .ifPresent(axis -> line("    most-stretch: " + Entry.word(axis), "lengthwise or crosswise"));
         fabric.rightSide().ifPresent(side -> line("    right-side: " + Entry.word(side), "outside or body"));
@@ -125,6 +126,7 @@ public final class JobWriter {
         said.plies().ifPresent(plies -> spread.add("plies: " + plies));
         said.pliesRun().ifPresent(run -> spread.add("plies-run: " + Entry.word(run)));
         said.endAllowance().ifPresent(ends -> spread.add("end-allowance: {each-end: " + length(ends) + "}"));
+        said.compare().ifPresent(form -> spread.add("compare: " + Entry.word(form)));
         if (!spread.isEmpty()) {
             line("    spread: " + braces(spread));
         }

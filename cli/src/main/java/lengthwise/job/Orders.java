@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun.Assumption;
@@ -24,6 +25,7 @@ import lengthwise.model.Length;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.Size;
+import lengthwise.model.Spread;
 import lengthwise.model.Unfolding;
 
 /**
@@ -35,8 +37,42 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
     /** Pieces lie this far apart where the job does not say: scissors and rotary cutters, common practice, no source. */
     private static final Length GAP = Length.ofMillimetres(3);
 
-    /** What one fabric has to give, and what was assumed about it. */
-    public record FabricOrder(MarkerOrder order, List<Assumption> assumptions) {
+    /** An order with one rule of its fabric left out: what that rule costs can be found. */
+    public record Freer(String rule, MarkerOrder order) {}
+
+    /**
+     * What one fabric has to give, and what was assumed about it.
+     *
+     * @param comparison the same with the cloth laid another way, where the job asks what that would take
+     */
+    public record FabricOrder(MarkerOrder order, List<Assumption> assumptions, Optional<MarkerOrder> comparison) {
+        /** Returns the same order with one rule of its fabric left out, for each that binds a piece. */
+        public List<Freer> freer() {
+            Fabric fabric = order.fabric();
+            List<Freer> freer = new ArrayList<>();
+            if (fabric.direction() != Direction.EITHER_WAY
+                    && anyPiece(piece -> piece.up().isPresent())) {
+                freer.add(new Freer(
+                        fabric.direction() == Direction.ONE_WAY ? "One-way" : "One-way per garment",
+                        order.withFabric(fabric.withDirection(Direction.EITHER_WAY))));
+            }
+            if (fabric.repeat().isPresent()
+                    && anyPiece(piece -> piece.matchPoint().isPresent())) {
+                freer.add(new Freer("Matching the print", order.withFabric(fabric.withoutRepeat())));
+            }
+            if (!fabric.flaws().isEmpty()) {
+                freer.add(new Freer("Keeping off the flaws", order.withFabric(fabric.withoutFlaws())));
+            }
+            return List.copyOf(freer);
+        }
+
+        private boolean anyPiece(Predicate<Piece> has) {
+            return order.bundles().stream()
+                    .flatMap(bundle -> bundle.pieces().stream())
+                    .map(CutPiece::piece)
+                    .anyMatch(has);
+        }
+
         /**
          * Returns the order as it would be if the fabric were one-way, where that was assumed away and every piece knows
          * its up end: what the other choice costs can then be found.
@@ -60,7 +96,8 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                             .map(one -> one.text().equals(FabricMaking.EITHER_WAY_ASSUMED)
                                     ? new Assumption(one.text(), cost)
                                     : one)
-                            .toList());
+                            .toList(),
+                    comparison);
         }
     }
 
@@ -124,6 +161,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 Assumptions assumed = new Assumptions();
                 Fabric fabric = FabricMaking.of(said, assumed);
                 refuseNoWidth(said, fabric);
+                warnOfSlidingPile(fabric);
                 Length gap = job.gap().orElseGet(() -> {
                     assumed.note("Pieces lie 3 mm apart.", "With gap: 0 mm they may touch.");
                     return GAP;
@@ -132,13 +170,30 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
                     warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
                 } else {
-                    orders.add(new FabricOrder(new MarkerOrder(fabric, gap, ownGaps(), bundles), assumed.list()));
+                    MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles);
+                    Optional<Fabric> comparison = said.spread()
+                            .compare()
+                            .map(form -> FabricMaking.of(said.withForm(form), new Assumptions()));
+                    if (comparison.isPresent()) {
+                        refuseNoWidth(said, comparison.get());
+                    }
+                    orders.add(new FabricOrder(order, assumed.list(), comparison.map(order::withFabric)));
                 }
             }
             if (orders.isEmpty()) {
                 throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
             }
             return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+        }
+
+        /** Short pile face up in plies slips: Industrial Cutting of Textile Materials, pp. 34, 279. */
+        private void warnOfSlidingPile(Fabric fabric) {
+            if (fabric.pile().isPresent()
+                    && fabric.spread().form() == Spread.Form.PLIES_FACE_UP
+                    && fabric.spread().layers() > 1) {
+                warnings.add("Plies of %s slide on each other's pile: lay them face to face (form: plies-face-to-face)."
+                        .formatted(fabric.name()));
+            }
         }
 
         private void refuseNoWidth(JobFabric said, Fabric fabric) throws JobException {

@@ -121,6 +121,7 @@ final class ReportHtml {
         html.text(" and measure its check squares first.").close().line();
         purchase(fabricRun);
         waste(fabricRun);
+        costs(fabricRun);
         assumptions(fabricRun);
         spreading(marker.order().fabric(), marker);
         cutList(marker, fabricRun.surplus());
@@ -312,6 +313,13 @@ final class ReportHtml {
         html.close().line();
     }
 
+    private void costs(FabricRun fabricRun) {
+        if (!fabricRun.costs().isEmpty()) {
+            html.element("h3", "What the rules cost");
+            Page.list(html, "ul", fabricRun.costs());
+        }
+    }
+
     private void assumptions(FabricRun fabricRun) {
         if (fabricRun.assumptions().isEmpty()) {
             return;
@@ -382,6 +390,7 @@ final class ReportHtml {
             case ONE_WAY_PER_GARMENT ->
                 steps.add("Print or pile: all pieces of one garment lie the same way; the next garment may be turned.");
         }
+        fabric.pile().ifPresent(pile -> steps.add(SpreadWords.pile(pile)));
         fabric.mostStretch()
                 .ifPresent(axis -> steps.add("It stretches most %s; pull it to make sure before you cut."
                         .formatted(axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise")));

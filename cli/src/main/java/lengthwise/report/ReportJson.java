@@ -87,6 +87,8 @@ final class ReportJson {
         json.writeStringField("spread", SpreadWords.key(fabric.spread()));
         json.writeNumberField("layers", fabric.spread().layers());
         json.writeStringField("direction", word(fabric.direction().name()));
+        json.writeStringField(
+                "pile", fabric.pile().map(pile -> word(pile.name())).orElse(""));
         length("length_mm", marker.length());
         length("cuttable_width_mm", fabric.cuttableWidth());
         length("fabric_width_mm", fabric.width());
@@ -129,6 +131,7 @@ final class ReportJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        strings("costs", run.costs());
         strings("surplus", run.surplus());
         json.writeStringField("stop_reason", word(run.reason().name()));
         json.writeNumberField("iterations", run.progress().iteration());

@@ -63,6 +63,8 @@ class JobFileDocumentTest {
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\norder: [{make: 1, nonsense: 1}]",
                 "fabrics: {a: {width: 1 m, direction: nonsense}}",
                 "fabrics: {a: {width: 1 m, most-stretch: nonsense}}",
+                "fabrics: {a: {width: 1 m, pile: nonsense}}",
+                "fabrics: {a: {width: 1 m, spread: {form: plies-face-to-face, plies-run: nonsense}}}",
                 "fabrics: {a: {width: 1 m, right-side: nonsense}}",
                 "fabrics: {a: {width: 1 m, shrinkage: {handled: nonsense}}}",
                 "fabrics: {a: {width: 1 m, spread: {form: nonsense}}}",

@@ -86,10 +86,12 @@ class JobReaderTest {
                                         Optional.of(Form.SINGLE_LAYER),
                                         Optional.empty(),
                                         Optional.empty(),
-                                        Optional.of(mm(20))),
+                                        Optional.of(mm(20)),
+                                        Optional.empty()),
                                 Optional.of(new Price(14.5, mm(1000))),
                                 Optional.of(mm(100)),
                                 List.of(),
+                                Optional.empty(),
                                 Optional.empty()),
                         new JobFabric(
                                 "sand-lining",
@@ -106,10 +108,12 @@ class JobReaderTest {
                                         Optional.of(Form.FOLD_LENGTHWISE),
                                         Optional.empty(),
                                         Optional.empty(),
+                                        Optional.empty(),
                                         Optional.empty()),
                                 Optional.of(new Price(6, mm(914.4))),
                                 Optional.of(mm(114.3)),
                                 List.of(),
+                                Optional.empty(),
                                 Optional.empty()));
     }
 

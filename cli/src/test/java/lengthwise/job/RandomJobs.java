@@ -27,6 +27,7 @@ import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 import lengthwise.model.Spread;
@@ -124,6 +125,7 @@ final class RandomJobs {
         Length width = new Length(random.nextLong(500_000, 2_000_000));
         JobSpread spread = spread();
         boolean tube = spread.form().equals(Optional.of(Spread.Form.TUBE));
+        Optional<Pile> pile = maybe(() -> one(Pile.values()));
         boolean simple = spread.form()
                 .map(form -> form == Spread.Form.SINGLE_LAYER || form == Spread.Form.FOLD_LENGTHWISE)
                 .orElse(true);
@@ -134,7 +136,7 @@ final class RandomJobs {
                 maybe(() -> chance() || tube
                         ? UnusableEdge.eachSide(tube ? Length.ZERO : length(99_000))
                         : new UnusableEdge(length(99_000), Length.ZERO)),
-                maybe(() -> one(Direction.values())),
+                pile.isPresent() ? maybe(() -> Direction.ONE_WAY) : maybe(() -> one(Direction.values())),
                 maybe(() -> one(Axis.values())),
                 maybe(() -> one(RightSide.values())),
                 maybe(this::repeat),
@@ -151,7 +153,8 @@ final class RandomJobs {
                         : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))),
                 maybe(() -> there(spread.form()
                         .map(form -> form == Spread.Form.SINGLE_LAYER)
-                        .orElse(true))));
+                        .orElse(true))),
+                pile);
     }
 
     private There there(boolean remnant) {
@@ -173,7 +176,10 @@ final class RandomJobs {
                         ? maybe(() -> 2 * random.nextInt(1, 20))
                         : Optional.empty(),
                 faceToFace ? maybe(() -> one(Spread.PlyRun.values())) : Optional.empty(),
-                maybe(() -> length(50_000)));
+                maybe(() -> length(50_000)),
+                form.equals(Optional.of(Spread.Form.FOLD_LENGTHWISE))
+                        ? maybe(() -> Spread.Form.SINGLE_LAYER)
+                        : Optional.empty());
     }
 
     private PrintRepeat repeat() {

@@ -57,6 +57,7 @@ final class SampleRuns {
                 Purchase.of(marker.length(), marker.order().fabric()),
                 List.of(new FabricRun.Assumption("One layer.", "Folded: 1.20 m.")),
                 List.of("One loop more than ordered."),
+                List.of("One-way adds 4 cm."),
                 new Progress(1234, 1000, 5000, Duration.ofSeconds(3), Duration.ofSeconds(1), 1),
                 StopReason.BUDGET);
     }
@@ -170,6 +171,7 @@ final class SampleRuns {
                 price,
                 mm(100),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -15,6 +15,7 @@ import lengthwise.geometry.Box;
  * @param soldBy the shop's step
  * @param flaws bad rectangles, in marker coordinates (after washing, if pre-washed)
  * @param onHand what there is of it; empty where as much as need be can be bought
+ * @param pile where it has one; such a fabric is one-way
  */
 public record Fabric(
         String name,
@@ -29,7 +30,8 @@ public record Fabric(
         Optional<Price> price,
         Length soldBy,
         List<Box> flaws,
-        Optional<OnHand> onHand) {
+        Optional<OnHand> onHand,
+        Optional<Pile> pile) {
     /** Two selvedges cannot be laid edge to edge more exactly than this: common practice, no source. */
     private static final Length LEAST_JOIN = Length.ofMillimetres(1);
 
@@ -110,20 +112,35 @@ public record Fabric(
 
     /** Returns the same fabric taken to have another direction. */
     public Fabric withDirection(Direction other) {
+        return with(other, repeat, flaws);
+    }
+
+    /** Returns the same fabric without a repeat to match. */
+    public Fabric withoutRepeat() {
+        return with(direction, Optional.empty(), flaws);
+    }
+
+    /** Returns the same fabric taken to be whole. */
+    public Fabric withoutFlaws() {
+        return with(direction, repeat, List.of());
+    }
+
+    private Fabric with(Direction otherDirection, Optional<Repeat> otherRepeat, List<Box> otherFlaws) {
         return new Fabric(
                 name,
                 role,
                 width,
                 unusableEdge,
-                other,
+                otherDirection,
                 mostStretch,
-                repeat,
+                otherRepeat,
                 shrinkage,
                 spread,
                 price,
                 soldBy,
-                flaws,
-                onHand);
+                otherFlaws,
+                onHand,
+                pile);
     }
 
     /** Returns the same fabric of which there is just so much. */
@@ -141,7 +158,8 @@ public record Fabric(
                 price,
                 soldBy,
                 flaws,
-                Optional.of(there));
+                Optional.of(there),
+                pile);
     }
 
     /**

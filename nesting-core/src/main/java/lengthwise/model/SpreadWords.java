@@ -11,6 +11,19 @@ public final class SpreadWords {
         return spread.form().name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** Returns how the cloth is laid, such as "folded lengthwise". */
+    public static String laid(Spread spread) {
+        return switch (spread.form()) {
+            case SINGLE_LAYER -> "in a single layer";
+            case FOLD_LENGTHWISE -> "folded lengthwise";
+            case FOLD_CROSSWISE -> "folded crosswise";
+            case SELVEDGES_TO_MIDDLE -> "with both selvedges folded to the middle";
+            case TUBE -> "as a tube";
+            case PLIES_FACE_UP -> "in " + spread.layers() + " plies face up";
+            case PLIES_FACE_TO_FACE -> "in " + spread.layers() + " plies face to face";
+        };
+    }
+
     /** Returns what is said after a width, such as ", folded"; nothing for cloth in its full width. */
     public static String afterWidth(Spread spread) {
         return switch (spread.form()) {
@@ -57,6 +70,19 @@ public final class SpreadWords {
                                 spread.turnsUpEnd() ? ", to and fro" : "; each begins at the same end of the cloth",
                                 spread.layers() == 2 ? "a pair" : spread.layers() / 2 + " pairs");
         };
+    }
+
+    /** Returns what stands before an arrow to the end of the marker. */
+    public static String pileMark(Pile pile) {
+        return pile == Pile.UP ? "up; the pile runs this way" : "up; the pile runs the other way";
+    }
+
+    /** Returns how cloth with a pile is laid. */
+    public static String pile(Pile pile) {
+        return pile == Pile.UP
+                ? "Brushed towards the end of the marker the pile lies smooth: it runs up the body, and every ply lies so."
+                : "Brushed towards the start of the marker the pile lies smooth: it runs down the body, and every ply lies"
+                        + " so.";
     }
 
     /** Returns what lies along the near side, y = 0. */

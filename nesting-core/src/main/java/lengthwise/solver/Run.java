@@ -40,13 +40,20 @@ final class Run {
         this.lastProgress = progress(0, 0);
     }
 
+    /** Takes a legal layout in place of the constructive pass. */
+    void beginWith(Layout known) {
+        best = known;
+    }
+
     SearchResult result() {
         if (task.size() == 0) {
             Layout nothing = new Layout(List.of(), 0);
             return new SearchResult.Solved(nothing, 0, progress(0, 0), StopReason.PROVEN_SHORTEST);
         }
         boolean sectioned = Sections.suit(task);
-        layFirst(sectioned ? 1 : Integer.MAX_VALUE);
+        if (best.poses().isEmpty()) {
+            layFirst(sectioned ? 1 : Integer.MAX_VALUE);
+        }
         if (best.poses().isEmpty()) {
             return new SearchResult.Unplaceable(task.unplaceable());
         }

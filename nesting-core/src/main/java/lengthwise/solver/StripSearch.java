@@ -1,5 +1,6 @@
 package lengthwise.solver;
 
+import java.util.Optional;
 import lengthwise.rules.LayoutTask;
 
 /**
@@ -13,10 +14,21 @@ public final class StripSearch {
 
     /** Searches until the stop rule is met, the search is cancelled, or the layout is as short as the lower bound. */
     public static SearchResult solve(LayoutTask layoutTask, Search search) {
+        return solve(layoutTask, search, Optional.empty());
+    }
+
+    /**
+     * Searches likewise.
+     *
+     * @param known a legal layout to begin with, where there is one
+     */
+    public static SearchResult solve(LayoutTask layoutTask, Search search, Optional<Layout> known) {
         PreparedTask task = new PreparedTask(layoutTask);
         if (!task.unplaceable().isEmpty()) {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
-        return new Run(task, search).result();
+        Run run = new Run(task, search);
+        known.ifPresent(run::beginWith);
+        return run.result();
     }
 }

@@ -100,6 +100,7 @@ public final class RandomOrders {
                 Optional.empty(),
                 new Length(1),
                 flaws,
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -123,6 +123,7 @@ public final class TestFabric {
                 price,
                 soldBy,
                 flaws,
-                onHand);
+                onHand,
+                Optional.empty());
     }
 }

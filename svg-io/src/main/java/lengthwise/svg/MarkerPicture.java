@@ -152,7 +152,12 @@ public final class MarkerPicture {
                     length,
                     -margin / 3,
                     "end",
-                    fabric.direction() == Direction.ONE_WAY ? "print up →" : "print up →, each garment one way");
+                    fabric.pile()
+                            .map(pile -> SpreadWords.pileMark(pile) + " →")
+                            .orElse(
+                                    fabric.direction() == Direction.ONE_WAY
+                                            ? "print up →"
+                                            : "print up →, each garment one way"));
         }
     }
 

@@ -328,6 +328,7 @@ public final class MarkerSvg {
             case ONE_WAY -> "print up";
             case ONE_WAY_PER_GARMENT -> "print up; each garment one way";
         };
+        words = fabric.pile().map(SpreadWords::pileMark).orElse(words);
         if (words.isEmpty()) {
             return;
         }

@@ -130,6 +130,7 @@ final class TitleColumn {
                 },
                 body,
                 false);
+        fabric.pile().ifPresent(pile -> paragraph(SpreadWords.pile(pile), body, false));
         shrinkage().ifPresent(text -> paragraph(text, body, false));
         gap(5);
     }

@@ -168,6 +168,7 @@ public final class SampleMarkers {
                 price,
                 mm(100),
                 List.of(new Box(90_000, 1_100_000, 140_000, 1_160_000)),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -1,0 +1,78 @@
+package lengthwise.cli;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import lengthwise.job.Orders;
+import lengthwise.job.Orders.FabricOrder;
+import lengthwise.model.MarkerOrder;
+import lengthwise.solver.Search;
+import lengthwise.solver.StopRule;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Shares the time of a job between its searches by how much each has to lay; what one leaves over goes to the next. A
+ * search aside, for what a rule costs, gets a fifth of what the marker's own gets; where no time is said, that comes on
+ * top of what the markers get.
+ */
+final class Budget {
+    private static final double ASIDE = 0.2;
+
+    private static final double LONGEST_DEFAULT_SECONDS = 20;
+
+    private final @Nullable Long iterations;
+    private final boolean clock;
+    private final InstantSource time;
+    private final Instant end;
+    private double left;
+
+    Budget(Orders orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
+        this.iterations = iterations;
+        this.clock = seconds != null || iterations == null;
+        this.time = time;
+        this.left = orders.fabrics().stream().mapToDouble(Budget::weight).sum();
+        double markers = orders.fabrics().stream()
+                .map(FabricOrder::order)
+                .mapToInt(Budget::contours)
+                .sum();
+        double whole = seconds != null ? seconds : Math.min(LONGEST_DEFAULT_SECONDS, 2 + markers / 4) * left / markers;
+        this.end = time.instant().plusMillis((long) (whole * 1000));
+    }
+
+    private static double weight(FabricOrder fabric) {
+        int asides = fabric.freer().size() + (fabric.otherwise().isPresent() ? 1 : 0);
+        return contours(fabric.order()) * (1 + ASIDE * asides)
+                + fabric.comparison().map(Budget::contours).orElse(0);
+    }
+
+    private static int contours(MarkerOrder order) {
+        return order.bundles().stream()
+                .flatMap(bundle -> bundle.pieces().stream())
+                .mapToInt(piece -> piece.cut().count())
+                .sum();
+    }
+
+    /** Returns the search for a marker that is asked for. */
+    Search next(MarkerOrder order, long seed, int workers) {
+        return next(order, 1, seed, workers);
+    }
+
+    /** Returns a short search beside it. */
+    Search aside(MarkerOrder order, long seed, int workers) {
+        return next(order, ASIDE, seed, workers);
+    }
+
+    private Search next(MarkerOrder order, double share, long seed, int workers) {
+        double weight = share * contours(order);
+        double part = weight < left ? weight / left : 1;
+        left = Math.max(0, left - weight);
+        long millis =
+                Math.max(200, (long) (Duration.between(time.instant(), end).toMillis() * part));
+        StopRule elapsed = StopRule.elapsed(Duration.ofMillis(millis));
+        if (iterations == null) {
+            return Search.of(elapsed, seed, workers);
+        }
+        StopRule rounds = StopRule.iterations(Math.max(1, Math.round(share * iterations)));
+        return Search.of(clock ? rounds.or(elapsed) : rounds, seed, workers);
+    }
+}

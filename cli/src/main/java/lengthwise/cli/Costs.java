@@ -1,0 +1,138 @@
+package lengthwise.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import lengthwise.MarkerAnswer;
+import lengthwise.MarkerMaking;
+import lengthwise.job.Orders.FabricOrder;
+import lengthwise.job.Orders.Freer;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
+import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
+import lengthwise.model.SpreadWords;
+import lengthwise.plan.Purchase;
+import lengthwise.solver.Search;
+import lengthwise.solver.SearchResult.StopReason;
+
+/** Finds out, beside a marker, what the rules of its fabric cost and what another choice would take. */
+record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted) {
+    /** What is called nothing: less than hands can cut. */
+    private static final Length NOTHING = Length.ofMillimetres(1);
+
+    /** Returns a sentence for each rule and comparison; those that an interrupt leaves no time for are left out. */
+    List<String> of(FabricOrder fabric, MarkerAnswer.Made made) {
+        List<String> sentences = new ArrayList<>();
+        for (Freer freer : fabric.freer()) {
+            ofRule(freer, made).ifPresent(sentences::add);
+        }
+        fabric.comparison().flatMap(order -> ofSpreading(order, made)).ifPresent(sentences::add);
+        return List.copyOf(sentences);
+    }
+
+    private Optional<String> ofRule(Freer freer, MarkerAnswer.Made made) {
+        Search search = search(budget.aside(freer.order(), seed, workers));
+        return answer(() -> MarkerMaking.loosen(freer.order(), made.marker(), search))
+                .filter(MarkerAnswer.Made.class::isInstance)
+                .map(answer -> ofRule(freer.rule(), made.marker(), (MarkerAnswer.Made) answer));
+    }
+
+    private static String ofRule(String rule, Marker strict, MarkerAnswer.Made freer) {
+        Length adds = strict.length().minus(freer.marker().length());
+        if (adds.compareTo(NOTHING) >= 0) {
+            return ("%s adds %s: without it a search of a fifth of the time, begun with this marker, found %s. That is"
+                            + " what was found, not a proof.")
+                    .formatted(
+                            rule,
+                            cloth(adds, strict.order().fabric()),
+                            LengthWords.both(freer.marker().length()));
+        }
+        return adds.micrometres() == 0 && freer.reason() == StopReason.PROVEN_SHORTEST
+                ? rule + " adds nothing: without it no marker is shorter."
+                : rule + " adds nothing that a search of a fifth of the time found; that is no proof.";
+    }
+
+    /** Returns how much cloth a length of marker stands for, with what that costs where the price is known. */
+    private static String cloth(Length marker, Fabric fabric) {
+        Length cloth = marker.scaled(fabric.spread().lengths() / fabric.lengthKept());
+        return LengthWords.both(cloth)
+                + fabric.price()
+                        .map(price -> String.format(
+                                Locale.ROOT,
+                                ", %.2f",
+                                price.amount()
+                                        * cloth.micrometres()
+                                        / price.per().micrometres()))
+                        .orElse("");
+    }
+
+    private Optional<String> ofSpreading(MarkerOrder other, MarkerAnswer.Made made) {
+        Search search = search(budget.next(other, seed, workers));
+        return answer(() -> MarkerMaking.make(other, search, (marker, progress) -> {}))
+                .map(answer -> ofSpreading(other.fabric(), answer, made.marker()));
+    }
+
+    private static String ofSpreading(Fabric other, MarkerAnswer answer, Marker marker) {
+        String laid = SpreadWords.laid(other.spread());
+        if (answer instanceof MarkerAnswer.Impossible impossible) {
+            return "Laid %s there is no marker: %s".formatted(laid, impossible.reason());
+        }
+        if (!(answer instanceof MarkerAnswer.Made compared)) {
+            return "Laid %s it does not fit on the cloth there is.".formatted(laid);
+        }
+        Fabric fabric = marker.order().fabric();
+        Length here = Purchase.of(marker.length(), fabric).buy();
+        Length there = Purchase.of(compared.marker().length(), other).buy();
+        int more = there.compareTo(here);
+        String difference = more == 0
+                ? "as much as"
+                : more > 0
+                        ? LengthWords.both(there.minus(here)) + " more than"
+                        : LengthWords.both(here.minus(there)) + " less than";
+        return "Laid %s the marker is %s and %s are to be bought, %s %s."
+                .formatted(
+                        laid,
+                        LengthWords.both(compared.marker().length()),
+                        LengthWords.toBuy(there),
+                        difference,
+                        SpreadWords.laid(fabric.spread()));
+    }
+
+    /** Says what it would cost if the cloth were one-way after all, where that was assumed away. */
+    FabricOrder withOtherChoice(FabricOrder fabric, MarkerAnswer.Made made) {
+        return fabric.otherwise()
+                .flatMap(order -> {
+                    Search search = search(budget.aside(order, seed, workers));
+                    return answer(() -> MarkerMaking.make(order, search, (marker, progress) -> {}));
+                })
+                .filter(MarkerAnswer.Made.class::isInstance)
+                .map(answer -> ((MarkerAnswer.Made) answer).marker().length())
+                .map(oneWay -> fabric.withOtherChoice(
+                        otherChoice(oneWay, oneWay.minus(made.marker().length()))))
+                .orElse(fabric);
+    }
+
+    private static String otherChoice(Length oneWay, Length more) {
+        return more.micrometres() > 0
+                ? "One-way it takes %s, %s more, by a short search; say direction: one-way."
+                        .formatted(LengthWords.both(oneWay), LengthWords.both(more))
+                : "One-way it takes no more, by a short search; say direction: one-way to be safe.";
+    }
+
+    private Search search(Search search) {
+        return search.cancelledBy(interrupted);
+    }
+
+    private Optional<MarkerAnswer> answer(Supplier<MarkerAnswer> asked) {
+        if (interrupted.getAsBoolean()) {
+            return Optional.empty();
+        }
+        MarkerAnswer answer = asked.get();
+        return interrupted.getAsBoolean() ? Optional.empty() : Optional.of(answer);
+    }
+}
