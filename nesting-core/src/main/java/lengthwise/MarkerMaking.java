@@ -3,6 +3,7 @@ package lengthwise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import lengthwise.check.MarkerCheck;
@@ -88,6 +89,38 @@ public final class MarkerMaking {
         }
         return new MarkerAnswer.Made(
                 marker, new Length(solved.lowerBound()), ruled.surplus(), solved.progress(), solved.reason());
+    }
+
+    /**
+     * Says whether a search finds a marker for an order that is no longer than its cloth has room for; it ends as soon as
+     * it does. An order that cannot be laid at all is not told apart here: {@link #make} says why.
+     */
+    public static boolean fits(MarkerOrder order, Search search) {
+        Optional<Length> room = order.fabric().room();
+        if (room.isEmpty()
+                || !(Ruling.of(order) instanceof Ruling.Task ruled)
+                || ruled.items().isEmpty()) {
+            return true;
+        }
+        double cuttable =
+                room.get().millimetres() * order.fabric().cuttableWidth().millimetres();
+        double wanted = ruled.items().stream()
+                .mapToDouble(item -> item.piece().outline().squareMillimetres())
+                .sum();
+        if (wanted > cuttable) {
+            return false;
+        }
+        AtomicBoolean found = new AtomicBoolean();
+        Search untilFound = search.cancelledBy(
+                        () -> found.get() || search.cancelled().getAsBoolean())
+                .watchedBy(event -> {
+                    if (event instanceof SearchEvent.Improved improved
+                            && improved.layout().length() <= room.get().micrometres()) {
+                        found.set(true);
+                    }
+                });
+        return StripSearch.solve(ruled.task(), untilFound) instanceof SearchResult.Solved solved
+                && solved.layout().length() <= room.get().micrometres();
     }
 
     private static Marker marker(MarkerOrder order, List<Item> items, Layout layout) {

@@ -19,7 +19,9 @@ final class Budget {
     private static final double ASIDE = 0.2;
 
     private static final double LONGEST_DEFAULT_SECONDS = 20;
+    private static final long LEAST_MILLIS = 200;
 
+    private final double whole;
     private final @Nullable Long iterations;
     private final boolean clock;
     private final InstantSource time;
@@ -35,7 +37,7 @@ final class Budget {
                 .map(FabricOrder::order)
                 .mapToInt(Budget::contours)
                 .sum();
-        double whole = seconds != null ? seconds : Math.min(LONGEST_DEFAULT_SECONDS, 2 + markers / 4) * left / markers;
+        this.whole = seconds != null ? seconds : Math.min(LONGEST_DEFAULT_SECONDS, 2 + markers / 4) * left / markers;
         this.end = time.instant().plusMillis((long) (whole * 1000));
     }
 
@@ -62,17 +64,28 @@ final class Budget {
         return next(order, ASIDE, seed, workers);
     }
 
+    /**
+     * Returns a search that only has to tell whether some garments find room; it takes nothing of the others' time.
+     *
+     * @param share of the job's time or rounds
+     */
+    Search attempt(double share, long seed, int workers) {
+        return search(share, (long) (share * whole * 1000), seed, workers);
+    }
+
     private Search next(MarkerOrder order, double share, long seed, int workers) {
         double weight = share * contours(order);
         double part = weight < left ? weight / left : 1;
         left = Math.max(0, left - weight);
-        long millis =
-                Math.max(200, (long) (Duration.between(time.instant(), end).toMillis() * part));
-        StopRule elapsed = StopRule.elapsed(Duration.ofMillis(millis));
+        return search(share, (long) (Duration.between(time.instant(), end).toMillis() * part), seed, workers);
+    }
+
+    private Search search(double shareOfRounds, long millis, long seed, int workers) {
+        StopRule elapsed = StopRule.elapsed(Duration.ofMillis(Math.max(LEAST_MILLIS, millis)));
         if (iterations == null) {
             return Search.of(elapsed, seed, workers);
         }
-        StopRule rounds = StopRule.iterations(Math.max(1, Math.round(share * iterations)));
+        StopRule rounds = StopRule.iterations(Math.max(1, Math.round(shareOfRounds * iterations)));
         return Search.of(clock ? rounds.or(elapsed) : rounds, seed, workers);
     }
 }

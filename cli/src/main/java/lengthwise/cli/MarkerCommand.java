@@ -21,8 +21,10 @@ import lengthwise.job.Job;
 import lengthwise.job.JobException;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
+import lengthwise.job.JobWriter;
 import lengthwise.job.LengthText;
 import lengthwise.job.Orders;
+import lengthwise.job.ReducedJob;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.plan.Purchase;
@@ -51,6 +53,9 @@ final class MarkerCommand implements Callable<Integer> {
     static final String NAME = "marker";
 
     private static final int MOST_WORKERS = 64;
+
+    private static final String WHAT_FITS_NEEDS =
+            "--what-fits goes with a job file that says how much there is of a fabric (length or outline).";
 
     @Spec
     private CommandSpec spec;
@@ -83,6 +88,11 @@ final class MarkerCommand implements Callable<Integer> {
             paramLabel = "N",
             description = "searches side by side (default: one a processor, at most 4)")
     private int workers = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+
+    @Option(
+            names = "--what-fits",
+            description = "where a job's cloth on hand is not enough: make as many garments as it gives, by priority")
+    private boolean whatFits;
 
     @Option(
             names = "--width",
@@ -119,7 +129,8 @@ final class MarkerCommand implements Callable<Integer> {
         try {
             if (isJobFile()) {
                 JobFile file = JobReader.read(inputs.get(0));
-                return lay(file.job(), Orders.of(file), err).number();
+                Orders orders = Orders.of(file);
+                return (whatFits ? layWhatFits(file, orders, err) : lay(file.job(), orders, err)).number();
             }
             Job job = bareJob();
             return lay(job, Orders.of(job, out.toAbsolutePath()), err).number();
@@ -144,6 +155,9 @@ final class MarkerCommand implements Callable<Integer> {
         }
         if (isJobFile() && (width != null || direction != null || !sizes.isEmpty())) {
             throw wrong("--width, --direction and --size go with drawings; a job file says them itself.");
+        }
+        if (!isJobFile() && whatFits) {
+            throw wrong(WHAT_FITS_NEEDS);
         }
         if (!isJobFile() && width == null) {
             throw wrong("A drawing alone does not say how wide the cloth is: add --width \"150 cm\".");
@@ -188,6 +202,43 @@ final class MarkerCommand implements Callable<Integer> {
                         throw wrong(
                                 "--direction takes either-way, one-way or one-way-per-garment, not " + direction + ".");
                 });
+    }
+
+    /** Lays as many of a job's garments as there is cloth for, and writes the job that comes to beside the markers. */
+    private ExitCode layWhatFits(JobFile file, Orders orders, PrintWriter err) throws IOException, JobException {
+        if (orders.fabrics().stream()
+                .allMatch(fabric -> fabric.order().fabric().onHand().isEmpty())) {
+            throw wrong(WHAT_FITS_NEEDS);
+        }
+        ReducedJob reduced;
+        try (Interrupt interrupt = Interrupt.listen()) {
+            Budget budget = new Budget(orders, seconds, iterations, InstantSource.system());
+            reduced = ReducedJob.of(
+                    file.job(),
+                    orders,
+                    (order, share) -> MarkerMaking.fits(
+                            order, budget.attempt(share, seed, workers).cancelledBy(interrupt::isRequested)));
+            if (interrupt.isRequested()) {
+                return ExitCode.INTERRUPTED;
+            }
+        }
+        if (reduced.words().isEmpty()) {
+            return lay(file.job(), orders, err);
+        }
+        if (reduced.job().isEmpty()) {
+            err.println("lengthwise: " + String.join(" ", reduced.words()));
+            return ExitCode.NO_MARKER;
+        }
+        Job job = reduced.job().get();
+        Orders fewer = Orders.of(job, file.folder());
+        List<String> words = new ArrayList<>(reduced.words());
+        words.addAll(fewer.warnings());
+        ExitCode ended = lay(job, new Orders(fewer.fabrics(), words), err);
+        if (ended == ExitCode.DONE || ended == ExitCode.INTERRUPTED) {
+            WholeFile.write(
+                    out.resolve("made.yaml"), JobWriter.text(job.seenFrom(out, file.folder()), reduced.words()));
+        }
+        return ended;
     }
 
     private ExitCode lay(Job job, Orders orders, PrintWriter err) throws IOException {

@@ -1,5 +1,6 @@
 package lengthwise.job;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.model.Length;
@@ -28,6 +29,30 @@ public record Job(
         fabrics = List.copyOf(fabrics);
         pieces = List.copyOf(pieces);
         order = List.copyOf(order);
+    }
+
+    /** Returns the same job with another order. */
+    Job withOrder(List<OrderLine> lines) {
+        return new Job(title, units, drawings, fabrics, pieces, gap, lines);
+    }
+
+    /** Returns the same job with its drawings' paths as seen from another folder. */
+    public Job seenFrom(Path other, Path folder) {
+        List<JobDrawing> moved = drawings.stream()
+                .map(drawing -> new JobDrawing(
+                        other.toAbsolutePath()
+                                .normalize()
+                                .relativize(folder.resolve(drawing.file())
+                                        .toAbsolutePath()
+                                        .normalize())
+                                .toString()
+                                .replace('\\', '/'),
+                        drawing.scale(),
+                        drawing.size(),
+                        drawing.seamAllowance(),
+                        drawing.arrowMeans()))
+                .toList();
+        return new Job(title, units, moved, fabrics, pieces, gap, order);
     }
 
     /** Returns what is said about a piece. */

@@ -244,6 +244,7 @@ public final class JobReader {
         Map<String, Entry> entries = new LinkedHashMap<>(entry.named("{size: M, make: 1}"));
         Entry make = entries.remove("make");
         Entry size = entries.remove("size");
+        Entry priority = entries.remove("priority");
         if (make == null) {
             throw entry.missing("make", "make: 1" + Entry.mistaken("make", entries.keySet()));
         }
@@ -256,7 +257,7 @@ public final class JobReader {
                 .toList();
         for (Entry measure : entries.values()) {
             if (!wanted.contains(measure.name())) {
-                List<String> allowed = new ArrayList<>(List.of("size", "make"));
+                List<String> allowed = new ArrayList<>(List.of("size", "make", "priority"));
                 allowed.addAll(wanted);
                 throw measure.unknown(
                         "there is no such key here, and no strip is cut by a measure of this name", allowed);
@@ -266,6 +267,9 @@ public final class JobReader {
         return new OrderLine(
                 size == null ? Size.ONE : new Size(size.text("a size, such as M")),
                 Measuring.count(make, MOST_GARMENTS, "how many garments, such as 3"),
+                priority == null
+                        ? Optional.empty()
+                        : Optional.of(Measuring.count(priority, MOST_GARMENTS, "1 for what is made first")),
                 measures);
     }
 }

@@ -263,6 +263,7 @@ public final class JobWriter {
             parts.add("size: " + quoted(line.size().name()));
         }
         parts.add("make: " + line.make());
+        line.priority().ifPresent(priority -> parts.add("priority: " + priority));
         line.measures().forEach(measure -> parts.add(quoted(measure.name()) + ": " + length(measure.length())));
         return braces(parts);
     }

@@ -9,11 +9,21 @@ import lengthwise.model.Size;
  * So many garments of one size.
  *
  * @param size {@link Size#ONE} where the line names none
+ * @param priority 1 is made first; where the line names none it comes after those that do, in the order of the file
  * @param measures the wearer's measures that strips are cut by, in the order of the file
  */
-public record OrderLine(Size size, int make, List<Measure> measures) {
+public record OrderLine(Size size, int make, Optional<Integer> priority, List<Measure> measures) {
     public OrderLine {
         measures = List.copyOf(measures);
+    }
+
+    public OrderLine(Size size, int make, List<Measure> measures) {
+        this(size, make, Optional.empty(), measures);
+    }
+
+    /** Returns the line for another number of garments. */
+    OrderLine withMake(int number) {
+        return new OrderLine(size, number, priority, measures);
     }
 
     /** One measure by the maker's name for it. */

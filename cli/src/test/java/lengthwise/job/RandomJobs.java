@@ -94,6 +94,7 @@ final class RandomJobs {
             order.add(new OrderLine(
                     chance() ? Size.ONE : new Size(one(NAMES)),
                     random.nextInt(1, 50),
+                    maybe(() -> random.nextInt(1, 9)),
                     measures.stream()
                             .map(measure -> new Measure(measure, length(1_000_000)))
                             .toList()));

@@ -2,6 +2,7 @@ package lengthwise.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What one marker has to hold: a fabric, the garments, and the least distance between pieces.
@@ -25,6 +26,13 @@ public record MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps
 
     public MarkerOrder withBundles(List<Bundle> others) {
         return new MarkerOrder(fabric, gap, ownGaps, others);
+    }
+
+    /** Returns the order for some of its garments, by their numbers. */
+    public MarkerOrder forGarments(Set<Integer> numbers) {
+        return withBundles(bundles.stream()
+                .filter(bundle -> numbers.contains(bundle.garment().number()))
+                .toList());
     }
 
     /** Returns the gap of the piece of this name. */

@@ -1,0 +1,109 @@
+package lengthwise.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lengthwise.model.MarkerOrder;
+import lengthwise.plan.WhatFits;
+
+/**
+ * A job cut down to what the cloth on hand gives.
+ *
+ * @param job with fewer garments in its order; empty where not one can be made
+ * @param words what is made, what is left out and which cloth runs out first, a sentence each; empty where all is made
+ */
+public record ReducedJob(Optional<Job> job, List<String> words) {
+    /** A search for room. */
+    @FunctionalInterface
+    public interface Fitting {
+        /** Says whether an order finds room on its cloth, in a share of the time of a whole search. */
+        boolean fits(MarkerOrder order, double share);
+    }
+
+    /** Chooses the garments by priority. */
+    public static ReducedJob of(Job job, Orders orders, Fitting fitting) {
+        List<Integer> lineOf = new ArrayList<>();
+        for (int line = 0; line < job.order().size(); line++) {
+            for (int i = 0; i < job.order().get(line).make(); i++) {
+                lineOf.add(line);
+            }
+        }
+        // Garments are numbered from 1 through the lines; the sort keeps that order among equals.
+        List<Integer> byPriority = IntStream.rangeClosed(1, lineOf.size())
+                .boxed()
+                .sorted(Comparator.comparingInt(number ->
+                        job.order().get(lineOf.get(number - 1)).priority().orElse(Integer.MAX_VALUE)))
+                .toList();
+        List<MarkerOrder> limited = orders.fabrics().stream()
+                .map(Orders.FabricOrder::order)
+                .filter(order -> order.fabric().onHand().isPresent())
+                .toList();
+        WhatFits choice = WhatFits.of(
+                byPriority.stream().map(number -> lineOf.get(number - 1)).toList(),
+                limited.stream()
+                        .map(order -> (WhatFits.Cloth) (garments, share) -> fitting.fits(
+                                order.forGarments(garments.stream()
+                                        .map(byPriority::get)
+                                        .collect(Collectors.toSet())),
+                                share))
+                        .toList());
+        Set<Integer> made = choice.made().stream().map(byPriority::get).collect(Collectors.toSet());
+        if (made.size() == lineOf.size()) {
+            return new ReducedJob(Optional.of(job), List.of());
+        }
+        List<OrderLine> lines = new ArrayList<>();
+        List<String> makes = new ArrayList<>();
+        List<String> leaves = new ArrayList<>();
+        for (int line = 0; line < job.order().size(); line++) {
+            OrderLine ordered = job.order().get(line);
+            int kind = line;
+            int count = (int) made.stream()
+                    .filter(number -> lineOf.get(number - 1) == kind)
+                    .count();
+            if (count > 0) {
+                lines.add(ordered.withMake(count));
+                makes.add(counted(count, ordered));
+            }
+            if (count < ordered.make()) {
+                leaves.add(counted(ordered.make() - count, ordered));
+            }
+        }
+        List<String> words = new ArrayList<>();
+        words.add("Of %d garments the cloth on hand gives %d%s; left out: %s."
+                .formatted(
+                        lineOf.size(),
+                        made.size(),
+                        makes.isEmpty() ? "" : " (" + String.join(", ", makes) + ")",
+                        String.join(", ", leaves)));
+        words.add(runsOut(limited, choice.enoughFor(), lineOf.size()));
+        return new ReducedJob(lines.isEmpty() ? Optional.empty() : Optional.of(job.withOrder(lines)), words);
+    }
+
+    private static String counted(int count, OrderLine line) {
+        return count + " ×"
+                + (line.size().name().isEmpty()
+                        ? " the garment"
+                        : " " + line.size().name());
+    }
+
+    private static String runsOut(List<MarkerOrder> limited, List<Integer> enoughFor, int all) {
+        int least = enoughFor.stream().mapToInt(count -> count).min().orElse(all);
+        String first = IntStream.range(0, limited.size())
+                .filter(i -> enoughFor.get(i) == least)
+                .mapToObj(i -> limited.get(i).fabric().name())
+                .collect(Collectors.joining(" and "));
+        String others = IntStream.range(0, limited.size())
+                .filter(i -> enoughFor.get(i) > least)
+                .mapToObj(i -> "%s would do for %s"
+                        .formatted(
+                                limited.get(i).fabric().name(),
+                                enoughFor.get(i) == all ? "all" : Integer.toString(enoughFor.get(i))))
+                .collect(Collectors.joining(", "));
+        return "By priority %s runs out first, after %d%s; found by short searches."
+                .formatted(first, least, others.isEmpty() ? "" : " (" + others + ")");
+    }
+}
