@@ -46,9 +46,8 @@ public record ReducedJob(Optional<Job> job, List<String> words) {
                 byPriority.stream().map(number -> lineOf.get(number - 1)).toList(),
                 limited.stream()
                         .map(order -> (WhatFits.Cloth) (garments, share) -> fitting.fits(
-                                order.forGarments(garments.stream()
-                                        .map(byPriority::get)
-                                        .collect(Collectors.toSet())),
+                                order.forGarments(
+                                        garments.stream().map(byPriority::get).collect(Collectors.toSet())),
                                 share))
                         .toList());
         Set<Integer> made = choice.made().stream().map(byPriority::get).collect(Collectors.toSet());

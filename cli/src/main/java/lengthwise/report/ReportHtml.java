@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lengthwise.FabricRun;
 import lengthwise.Run;
+import lengthwise.geometry.Box;
 import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
@@ -19,6 +20,7 @@ import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.SpreadWords;
+import lengthwise.plan.Leftovers;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.Waste;
 import lengthwise.solver.SearchResult.StopReason;
@@ -121,6 +123,7 @@ final class ReportHtml {
         html.text(" and measure its check squares first.").close().line();
         purchase(fabricRun);
         waste(fabricRun);
+        leftovers(fabricRun);
         costs(fabricRun);
         assumptions(fabricRun);
         spreading(marker.order().fabric(), marker);
@@ -318,6 +321,40 @@ final class ReportHtml {
             html.element("h3", "What the rules cost");
             Page.list(html, "ul", fabricRun.costs());
         }
+    }
+
+    private void leftovers(FabricRun fabricRun) {
+        Marker marker = fabricRun.marker();
+        List<Box> boxes = Leftovers.of(marker, fabricRun.purchase());
+        if (boxes.isEmpty()) {
+            return;
+        }
+        html.open("div", "class", "together").element("h3", "Whole cloth left over");
+        html.open("table").line().open("thead").line();
+        Page.cells(html, "th", "lengthwise, with the grain", "crosswise", "from the start", "from the near edge");
+        html.close().line().open("tbody").line();
+        for (Box box : boxes) {
+            Page.cells(
+                    html,
+                    "td",
+                    LengthWords.both(new Length(box.width())),
+                    LengthWords.both(new Length(box.height())),
+                    LengthWords.both(new Length(box.minX())),
+                    LengthWords.both(new Length(box.minY())));
+        }
+        html.close().line().close().line();
+        html.element(
+                        "p",
+                        "The largest rectangles between the pieces and behind them, measured from the corner of the cuttable"
+                                + " area as it lies on the table%s."
+                                        .formatted(
+                                                marker.order().fabric().spread().layers() > 1
+                                                        ? ", once in each layer"
+                                                        : ""),
+                        "class",
+                        "quiet")
+                .line();
+        html.close().line();
     }
 
     private void assumptions(FabricRun fabricRun) {

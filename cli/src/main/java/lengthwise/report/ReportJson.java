@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.Locale;
 import lengthwise.FabricRun;
 import lengthwise.Run;
+import lengthwise.geometry.Box;
 import lengthwise.model.CutOut;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.Placement;
 import lengthwise.model.SpreadWords;
+import lengthwise.plan.Leftovers;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.Waste;
 
@@ -123,6 +125,7 @@ final class ReportJson {
         json.writeEndObject();
         pieces(marker);
         blocks(marker);
+        leftovers(marker, purchase);
         json.writeArrayFieldStart("assumptions");
         for (FabricRun.Assumption assumption : run.assumptions()) {
             json.writeStartObject();
@@ -167,6 +170,19 @@ final class ReportJson {
             length("strip_width_mm", block.strip());
             length("strip_length_mm", block.side());
             length("gap_mm", block.gap());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void leftovers(Marker marker, Purchase purchase) throws IOException {
+        json.writeArrayFieldStart("leftovers");
+        for (Box box : Leftovers.of(marker, purchase)) {
+            json.writeStartObject();
+            length("lengthwise_mm", new Length(box.width()));
+            length("crosswise_mm", new Length(box.height()));
+            length("x_mm", new Length(box.minX()));
+            length("y_mm", new Length(box.minY()));
             json.writeEndObject();
         }
         json.writeEndArray();
