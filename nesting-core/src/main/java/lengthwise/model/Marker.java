@@ -3,6 +3,7 @@ package lengthwise.model;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lengthwise.geometry.Box;
 
 /** The layout of one fabric: every placement lies within x from 0 to the length and y from 0 to the cuttable width. */
 public record Marker(MarkerOrder order, List<Placement> placements, Length length) {
@@ -12,10 +13,19 @@ public record Marker(MarkerOrder order, List<Placement> placements, Length lengt
 
     /** Returns the placements from the start of the fabric on, and across it where two begin together. */
     public List<Placement> inLayingOrder() {
-        Comparator<Placement> alongThenAcross = Comparator.<Placement>comparingLong(
-                        placement -> placement.outline().box().minX())
-                .thenComparingLong(placement -> placement.outline().box().minY());
-        return placements.stream().sorted(alongThenAcross).toList();
+        return placements.stream()
+                .map(Start::of)
+                .sorted(Comparator.comparingLong(Start::along).thenComparingLong(Start::across))
+                .map(Start::placement)
+                .toList();
+    }
+
+    /** Where a placement begins. An outline is worked out anew at each asking, so it is asked once a piece. */
+    private record Start(Placement placement, long along, long across) {
+        static Start of(Placement placement) {
+            Box box = placement.outline().box();
+            return new Start(placement, box.minX(), box.minY());
+        }
     }
 
     /** Returns what is left of the cloth on hand behind the marker, as it lies on the table; empty if it is to be bought. */

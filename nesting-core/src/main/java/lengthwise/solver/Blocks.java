@@ -19,11 +19,17 @@ import lengthwise.rules.PlacementDomain;
 import lengthwise.rules.PlacementDomain.Positions;
 
 /**
- * A task with its strips gathered: equal rectangles that may lie anywhere are joined, long side to long side and their
+ * A task with its strips gathered: equal ones that may lie anywhere are joined, long side to long side and their
  * gap apart, to blocks, each of which is laid as one piece. A maker cuts such a block straight, folding one strip on the
  * next.
  */
 final class Blocks {
+    /**
+     * A rectangle so many times as long as wide is a strip: ties, straps, bindings. Shorter ones, tabs and patches, fill
+     * holes, and a block of them would not.
+     */
+    private static final int SLENDER = 5;
+
     private final LayoutTask single;
     private final LayoutTask task;
     private final List<List<Integer>> members;
@@ -100,7 +106,7 @@ final class Blocks {
         Map<Kind, List<Integer>> kinds = new LinkedHashMap<>();
         for (int i = 0; i < single.demands().size(); i++) {
             Demand demand = single.demands().get(i);
-            if (isFreeRectangle(demand) && !bound.contains(i)) {
+            if (isFreeStrip(demand) && !bound.contains(i)) {
                 kinds.computeIfAbsent(Kind.of(demand), kind -> new ArrayList<>())
                         .add(i);
             }
@@ -108,9 +114,11 @@ final class Blocks {
         return kinds;
     }
 
-    private static boolean isFreeRectangle(Demand demand) {
+    private static boolean isFreeStrip(Demand demand) {
         Box box = demand.outline().box();
-        return demand.domain().positions() instanceof Positions.Free
+        boolean slender = Math.max(box.width(), box.height()) >= SLENDER * Math.min(box.width(), box.height());
+        return slender
+                && demand.domain().positions() instanceof Positions.Free
                 && demand.outline().doubleArea() == 2 * box.width() * box.height();
     }
 

@@ -58,10 +58,8 @@ final class Run {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
         proven(LowerBound.of(task.layoutTask()), 0);
-        Optional<RectangleStart> rectangles = RectangleStart.of(task);
-        if (!isOver(0, 0, best)) {
-            rectangles.ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
-        }
+        Optional<RectangleStart> rectangles = isOver(0, 0, best) ? Optional.empty() : RectangleStart.of(task);
+        rectangles.ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
         if (sectioned) {
             if (!isOver(0, 0, best)) {
                 new Sections(this, task).lay();
@@ -69,7 +67,8 @@ final class Run {
             }
             return new SearchResult.Solved(best, bound, lastProgress, reason());
         }
-        Optional<BlockRace> race = isOver(0, 0, best) && rectangles.isPresent() ? Optional.empty() : BlockRace.of(task);
+        boolean packed = isOver(0, 0, best) && rectangles.isPresent();
+        Optional<BlockRace> race = packed || isSpent() ? Optional.empty() : BlockRace.of(task);
         if (race.isPresent()) {
             Layout chosen = race.get().run(this, best);
             offer(chosen, 0);
@@ -248,6 +247,11 @@ final class Run {
             lastWord = search.clock().instant();
             search.watcher().accept(new SearchEvent.Working(progress));
         }
+    }
+
+    /** Says whether nothing is left of the budget, whatever was found. */
+    private boolean isSpent() {
+        return cancelled() || search.stop().isMet(lastProgress);
     }
 
     /** Says whether no layout can be shorter than a length. */

@@ -28,16 +28,17 @@ final class Weights {
             for (int j = i + 1; j < state.all; j++) {
                 double changed = overlap[j] > tolerance
                         ? weight[j] * (LEAST_RISE + MORE_RISE * overlap[j] / largest)
-                        : Math.max(1, DECAY * weight[j]);
+                        : Math.max(state.leastWeight(i, j), DECAY * weight[j]);
                 weight[j] = changed;
                 state.weight[j][i] = changed;
                 most = Math.max(most, changed);
             }
         }
         if (most > MOST) {
-            for (double[] row : state.weight) {
-                for (int j = 0; j < row.length; j++) {
-                    row[j] = Math.max(1, row[j] / most);
+            for (int i = 0; i < state.all; i++) {
+                double[] weight = state.weight[i];
+                for (int j = 0; j < state.all; j++) {
+                    weight[j] = Math.max(state.leastWeight(i, j), weight[j] / most);
                 }
             }
         }

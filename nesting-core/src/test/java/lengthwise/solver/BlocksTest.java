@@ -77,6 +77,27 @@ class BlocksTest {
                 .allSatisfy(block -> assertThat(block.outline().box().height()).isEqualTo(129_000));
     }
 
+    /** Tabs of 40 by 160 mm fill holes between larger pieces; ties of 40 by 200 mm are strips. */
+    @Test
+    void shortRectanglesAreNoStrips() {
+        Demand tab = Tasks.free(Tasks.rectangle(160_000, 40_000), Tasks.ONE_WAY, 3_000);
+        Demand tie = Tasks.free(Tasks.rectangle(200_000, 40_000), Tasks.ONE_WAY, 3_000);
+        assertThat(Blocks.largest(Tasks.of(500_000, List.of(tab, tab, tab)))).isEqualTo(1);
+        assertThat(Blocks.largest(Tasks.of(500_000, List.of(tie, tab, tie)))).isEqualTo(2);
+    }
+
+    /** By hand: three strips of 40 mm on 200 mm cloth, a bar of 900 mm: the first layout is proven at once. */
+    @Test
+    void aFirstLayoutThatIsShortestHasItsStripsInABlockToo() {
+        Demand bar = Tasks.free(Tasks.rectangle(900_000, 60_000), Tasks.ONE_WAY, 0);
+        Demand strip = Tasks.free(Tasks.rectangle(200_000, 40_000), Tasks.ONE_WAY, 0);
+        LayoutTask task = Tasks.of(400_000, List.of(strip, bar, strip, strip));
+        SearchResult.Solved solved = solved(task, 400, 1);
+        assertThat(solved.layout().length()).isEqualTo(900_000);
+        // the bar is a rectangle too
+        assertThat(rows(task, solved.layout(), 40_000, 0)).containsExactly(3, 1);
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void markersWithStripsAreLegalAndComeOutTheSameAgain(long seed) {
@@ -84,7 +105,9 @@ class BlocksTest {
         LayoutTask mixed = Tasks.mixed(seed, 12, 2_000);
         List<Demand> demands = new ArrayList<>(mixed.demands());
         for (int kind = 0; kind < 2; kind++) {
-            Ring strip = Tasks.rectangle(random.nextLong(30_000, 300_000), random.nextLong(30_000, 300_000))
+            long width = random.nextLong(20_000, 50_000);
+            long length = random.nextLong(250_000, 300_000);
+            Ring strip = (kind == 0 ? Tasks.rectangle(width, length) : Tasks.rectangle(length, width))
                     .moved(new Point(random.nextLong(9_999), -random.nextLong(9_999)));
             for (int n = random.nextInt(2, 7); n > 0; n--) {
                 // drawn somewhere else, and yet equal

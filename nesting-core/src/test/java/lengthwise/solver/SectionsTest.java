@@ -18,7 +18,7 @@ class SectionsTest {
         LayoutTask task = Tasks.stars(seed, 210, gap);
         List<Layout> told = new ArrayList<>();
         SearchResult.Solved solved =
-                solve(task, Search.of(StopRule.iterations(40), seed, 1).watchedBy(event -> {
+                solve(task, Search.of(StopRule.iterations(60), seed, 1).watchedBy(event -> {
                     if (event instanceof SearchEvent.Improved improved) {
                         told.add(improved.layout());
                     }
@@ -28,7 +28,7 @@ class SectionsTest {
         assertThat(solved.layout().length())
                 .isEqualTo(told.get(told.size() - 1).length())
                 .isLessThan((long) (0.97 * told.get(0).length()));
-        assertThat(solved.progress().iteration()).isBetween(40L, 44L);
+        assertThat(solved.progress().iteration()).isBetween(60L, 64L);
         assertThat(solved.progress().moves()).isPositive();
     }
 
