@@ -82,6 +82,44 @@ class MarkerMakingTest {
         }
     }
 
+    /** By hand: either way round two equal right triangles fill 300 × 200; from the one-way marker that is found too. */
+    @Test
+    void withoutOneWayTheTrianglesFillTheirRectangle() {
+        Fabric oneWay =
+                TestFabric.plain().width(200, 0).direction(Direction.ONE_WAY).fabric();
+        MarkerOrder order = order(oneWay, 0, 1, cut(triangle("flap", 300, 200), 2, Cut.Manner.ALIKE));
+        assertThat(loosened(order, oneWay.withDirection(Direction.EITHER_WAY))).isEqualTo(Length.ofMillimetres(300));
+    }
+
+    /** By hand: squares of 100 one after another, matched to a repeat of 64, lie 128 apart: 228. Unmatched they take 200. */
+    @Test
+    void matchingThePrintAdds28() {
+        Fabric print = TestFabric.plain().width(100, 0).repeat(64, 50).fabric();
+        MarkerOrder order =
+                order(print, 0, 1, cut(matched(rectangle("patch", 100, 100), 0, 50, 0), 2, Cut.Manner.ALIKE));
+        assertThat(made(order).length()).isEqualTo(Length.ofMillimetres(228));
+        assertThat(loosened(order, print.withoutRepeat())).isEqualTo(Length.ofMillimetres(200));
+    }
+
+    private static Length loosened(MarkerOrder order, Fabric freer) {
+        MarkerAnswer answer = MarkerMaking.loosen(order.withFabric(freer), made(order), search(80));
+        return ((MarkerAnswer.Made) answer).marker().length();
+    }
+
+    private static Piece matched(Piece piece, double x, double y, double tolerance) {
+        return new Piece(
+                piece.name(),
+                piece.size(),
+                piece.outline(),
+                piece.up(),
+                piece.turning(),
+                Optional.empty(),
+                Optional.of(new Piece.MatchPoint(
+                        new Point(Math.round(x * 1e3), Math.round(y * 1e3)), Length.ofMillimetres(tolerance))),
+                false,
+                piece.marks());
+    }
+
     @Test
     void aMarkerOfOtherPiecesIsNoStart() {
         Fabric fabric = TestFabric.plain().width(400, 0).fabric();
@@ -133,16 +171,7 @@ class MarkerMakingTest {
     @Test
     void matchPointsMeetThePrintAndFlawsStayFree() {
         Box flaw = new Box(40_000, 100_000, 90_000, 160_000);
-        Piece matched = new Piece(
-                CUP.name(),
-                CUP.size(),
-                CUP.outline(),
-                CUP.up(),
-                CUP.turning(),
-                Optional.empty(),
-                Optional.of(new Piece.MatchPoint(new Point(30_000, 20_000), Length.ofMillimetres(1))),
-                false,
-                CUP.marks());
+        Piece matched = matched(CUP, 30, 20, 1);
         MarkerOrder order = order(
                 TestFabric.plain().width(400, 10).repeat(64, 64).flaws(flaw).fabric(),
                 2,

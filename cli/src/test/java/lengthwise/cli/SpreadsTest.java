@@ -112,17 +112,27 @@ class SpreadsTest {
     }
 
     /**
-     * By hand: a flaw over the whole width from 40 to 50 cm stands between the two columns, so that they end at 90 cm and
-     * not at 80. 10 cm of cloth at 10 a metre are 1.00.
+     * By hand: a flaw over the whole width takes the first 10 cm, so that four bands side by side end at 50 cm and not at 40.
+     * 10 cm of cloth at 10 a metre are 1.00.
      */
     @Test
     void whatAFlawCostsIsSaidInMoneyToo() throws IOException {
-        made(job("form: single-layer", "10 alike", "ignore", 1)
-                .replace("    price:", "    flaws: [{from-start: 40 cm, length: 10 cm}]\n    price:"));
-        assertThat(report("json")).contains("\"length_mm\" : 900.000");
+        made(job("form: single-layer", "4 alike", "ignore", 1)
+                .replace("    price:", "    flaws: [{from-start: 0 cm, length: 10 cm}]\n    price:"));
+        assertThat(report("json")).contains("\"length_mm\" : 500.000");
         assertThat(report("html"))
                 .contains("Keeping off the flaws adds 10 cm (3 7/8 in), 1.00: ")
-                .contains("found 80 cm (31 1/2 in).");
+                .contains("found 40 cm (15 3/4 in).");
+    }
+
+    /** Six bands are a column of five and one more: beside that one 40 × 80 cm of the 100 cm stay whole. */
+    @Test
+    void whatIsLeftWholeIsListed() throws IOException {
+        made(job("form: single-layer", "6 alike", "ignore", 1));
+        assertThat(report("json").replaceAll("\\s+", " "))
+                .contains(
+                        "\"leftovers\" : [ { \"lengthwise_mm\" : 400.000, \"crosswise_mm\" : 800.000, \"x_mm\" : 400.000,");
+        assertThat(report("html")).contains("Whole cloth left over", "<td>80 cm (31 1/2 in)</td>");
     }
 
     /** Short pile runs up and lies face to face, since face up it slips (Industrial Cutting of Textile Materials, p. 279). */
