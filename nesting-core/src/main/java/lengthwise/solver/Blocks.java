@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
@@ -29,6 +30,8 @@ final class Blocks {
      * holes, and a block of them would not.
      */
     private static final int SLENDER = 5;
+    /** Shorter ones that take up this share of all that is laid are no filling, and are gathered too. */
+    private static final double BULK = 0.5;
 
     private final LayoutTask single;
     private final LayoutTask task;
@@ -45,6 +48,10 @@ final class Blocks {
         static Kind of(Demand demand) {
             Box box = demand.outline().box();
             return new Kind(box.width(), box.height(), demand.domain(), demand.gap());
+        }
+
+        boolean isSlender() {
+            return Math.max(width, height) >= SLENDER * Math.min(width, height);
         }
 
         /** Returns the way from one strip to the next, in the frame of the piece. */
@@ -106,19 +113,26 @@ final class Blocks {
         Map<Kind, List<Integer>> kinds = new LinkedHashMap<>();
         for (int i = 0; i < single.demands().size(); i++) {
             Demand demand = single.demands().get(i);
-            if (isFreeStrip(demand) && !bound.contains(i)) {
+            if (isFreeRectangle(demand) && !bound.contains(i)) {
                 kinds.computeIfAbsent(Kind.of(demand), kind -> new ArrayList<>())
                         .add(i);
             }
         }
+        double bulk = BULK * area(single.demands().stream());
+        kinds.entrySet()
+                .removeIf(kind -> !kind.getKey().isSlender()
+                        && area(kind.getValue().stream().map(single.demands()::get)) < bulk);
         return kinds;
     }
 
-    private static boolean isFreeStrip(Demand demand) {
+    private static double area(Stream<Demand> demands) {
+        return demands.mapToDouble(demand -> (double) demand.outline().doubleArea())
+                .sum();
+    }
+
+    private static boolean isFreeRectangle(Demand demand) {
         Box box = demand.outline().box();
-        boolean slender = Math.max(box.width(), box.height()) >= SLENDER * Math.min(box.width(), box.height());
-        return slender
-                && demand.domain().positions() instanceof Positions.Free
+        return demand.domain().positions() instanceof Positions.Free
                 && demand.outline().doubleArea() == 2 * box.width() * box.height();
     }
 

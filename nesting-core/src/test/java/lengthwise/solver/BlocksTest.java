@@ -3,6 +3,7 @@ package lengthwise.solver;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -10,12 +11,14 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
+import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.Ring;
 import lengthwise.rules.Demand;
 import lengthwise.rules.LayoutTask;
+import lengthwise.rules.Obstacle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -82,8 +85,24 @@ class BlocksTest {
     void shortRectanglesAreNoStrips() {
         Demand tab = Tasks.free(Tasks.rectangle(160_000, 40_000), Tasks.ONE_WAY, 3_000);
         Demand tie = Tasks.free(Tasks.rectangle(200_000, 40_000), Tasks.ONE_WAY, 3_000);
-        assertThat(Blocks.largest(Tasks.of(500_000, List.of(tab, tab, tab)))).isEqualTo(1);
-        assertThat(Blocks.largest(Tasks.of(500_000, List.of(tie, tab, tie)))).isEqualTo(2);
+        Demand front = Tasks.free(oval(400_000, 300_000), Tasks.ONE_WAY, 3_000);
+        assertThat(Blocks.largest(Tasks.of(500_000, List.of(front, tab, tab, tab))))
+                .isEqualTo(1);
+        assertThat(Blocks.largest(Tasks.of(500_000, List.of(front, tie, tab, tie))))
+                .isEqualTo(2);
+    }
+
+    /**
+     * By hand: ten bands of 400 by 200 mm on 1000 mm with a flaw from 400 to 500 mm over the whole width. Five fill the cloth
+     * before it and five behind it, to the micrometre: 900 mm.
+     */
+    @Test
+    void piecesOfOneKindFillTheClothOnBothSidesOfAFlaw() {
+        Demand band = Tasks.free(Tasks.rectangle(400_000, 200_000), Tasks.EITHER_WAY, 0);
+        Obstacle flaw =
+                new Obstacle(Outline.of(Tasks.rectangle(100_000, 1_000_000).moved(new Point(400_000, 0))));
+        LayoutTask task = new LayoutTask(1_000_000, Collections.nCopies(10, band), List.of(flaw), List.of());
+        assertThat(solved(task, 20, 1).layout().length()).isEqualTo(900_000);
     }
 
     /** By hand: three strips of 40 mm on 200 mm cloth, a bar of 900 mm: the first layout is proven at once. */
