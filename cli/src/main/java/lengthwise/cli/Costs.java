@@ -25,6 +25,13 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
     /** What is called nothing: less than hands can cut. */
     private static final Length NOTHING = Length.ofMillimetres(1);
 
+    /** Says whether there is anything to find out for a fabric. */
+    static boolean areAsked(FabricOrder fabric) {
+        return !fabric.freer().isEmpty()
+                || fabric.comparison().isPresent()
+                || fabric.otherwise().isPresent();
+    }
+
     /** Returns a sentence for each rule and comparison; those that an interrupt leaves no time for are left out. */
     List<String> of(FabricOrder fabric, MarkerAnswer.Made made) {
         List<String> sentences = new ArrayList<>();

@@ -274,6 +274,9 @@ final class MarkerCommand implements Callable<Integer> {
                 }
                 MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
                 Costs costs = new Costs(budget, seed, workers, interrupt::isRequested);
+                if (Costs.areAsked(fabric) && !interrupt.isRequested()) {
+                    line.after("now what its rules cost, by shorter searches");
+                }
                 runs.add(run(costs.withOtherChoice(fabric, made), made, costs.of(fabric, made)));
             }
             boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();

@@ -83,6 +83,14 @@ final class ProgressLine {
         }
     }
 
+    /** Says, on a line of its own, what is looked into when the search is over. */
+    synchronized void after(String what) {
+        if (terminal) {
+            err.println(fabric + ": " + what);
+            err.flush();
+        }
+    }
+
     private void showIfDue() {
         if (!clock.instant().isBefore(shownAt.plus(BETWEEN_REWRITES))) {
             show();

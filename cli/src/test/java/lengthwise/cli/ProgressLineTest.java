@@ -65,6 +65,14 @@ class ProgressLineTest {
     }
 
     @Test
+    void whatComesAfterStandsOnALineOfItsOwn() {
+        line.start();
+        line.done(true);
+        line.after("now what its rules cost");
+        assertThat(terminal.toString().lines()).endsWith("oat-lining: now what its rules cost");
+    }
+
+    @Test
     void neverGoesBack() {
         line.start();
         for (int elapsed : new int[] {1000, 5000, 4000, 2000, 6000, 12_000, 100}) {

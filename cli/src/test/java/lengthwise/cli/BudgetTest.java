@@ -1,0 +1,121 @@
+package lengthwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import lengthwise.job.JobException;
+import lengthwise.job.JobReader;
+import lengthwise.job.Orders;
+import lengthwise.job.Orders.FabricOrder;
+import lengthwise.model.MarkerOrder;
+import lengthwise.solver.Progress;
+import lengthwise.solver.Search;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A one-way cloth with 30 contours and a rule to cost, and a lining with 10. */
+class BudgetTest {
+    private static final String JOB = """
+            version: 1
+            job: bands
+            fabrics:
+              shell: {width: 100 cm, direction: one-way}
+              lining: {width: 100 cm, direction: either-way}
+            pieces:
+              band: {strip: {cut-width: 20 cm, length: 40 cm}, print: follow, cut: {shell: 3 alike}}
+              facing: {strip: {cut-width: 10 cm, length: 40 cm}, cut: {lining: 1}}
+            gap: 0 cm
+            order:
+              - {size: M, make: 10}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private Orders orders = new Orders(List.of(), List.of());
+    private Instant now = Instant.EPOCH;
+    private final InstantSource clock = () -> now;
+
+    @BeforeEach
+    void read() throws IOException, JobException {
+        orders = Orders.of(JobReader.read(Files.writeString(folder.resolve("job.yaml"), JOB)));
+    }
+
+    /** 30 + 30 / 5 + 10 parts of 23 s. */
+    @Test
+    void theTimeOfAJobIsSharedByWhatThereIsToLayAndUsedUp() {
+        Budget budget = budget(23.0, null);
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(15.0, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(3.0, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(5.0, within(0.002));
+    }
+
+    @Test
+    void whatOneSearchLeavesOverGoesToTheNext() {
+        Budget budget = budget(23.0, null);
+        budget.next(shell(), 1, 1);
+        now = now.plusSeconds(2);
+        budget.aside(shell(), 1, 1);
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(21.0, within(0.002));
+    }
+
+    /** 40 contours get 2 + 40 / 4 s, and the search aside a fifth of what its marker gets on top. */
+    @Test
+    void withoutATimeTheSearchAsideComesOnTop() {
+        Budget budget = budget(null, null);
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(9.0, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(1.8, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(3.0, within(0.002));
+    }
+
+    @Test
+    void roundsAloneSwitchTheClockOff() {
+        Budget budget = budget(null, 1000L);
+        Search search = budget.next(shell(), 1, 1);
+        assertThat(search.stop().fraction(progress(250, 86_400))).isEqualTo(0.25);
+        assertThat(budget.aside(shell(), 1, 1).stop().fraction(progress(100, 86_400)))
+                .isEqualTo(0.5);
+        assertThat(budget(1.0, 1000L).next(shell(), 1, 1).stop().isMet(progress(1, 2)))
+                .isTrue();
+    }
+
+    private MarkerOrder shell() {
+        return named("shell");
+    }
+
+    private MarkerOrder lining() {
+        return named("lining");
+    }
+
+    private MarkerOrder named(String name) {
+        return orders.fabrics().stream()
+                .map(FabricOrder::order)
+                .filter(order -> order.fabric().name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Budget budget(@Nullable Double seconds, @Nullable Long iterations) {
+        return new Budget(orders, seconds, iterations, clock);
+    }
+
+    /** Returns how long a search may take, and lets that time pass. */
+    private double used(Search search) {
+        double seconds = 1 / search.stop().fraction(progress(0, 1));
+        now = now.plusMillis(Math.round(1000 * seconds));
+        return seconds;
+    }
+
+    private static Progress progress(long iteration, long seconds) {
+        return new Progress(iteration, 0, 0, Duration.ofSeconds(seconds), Duration.ZERO, 0);
+    }
+}
