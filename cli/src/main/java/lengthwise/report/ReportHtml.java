@@ -1,24 +1,17 @@
 package lengthwise.report;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import lengthwise.FabricRun;
 import lengthwise.Run;
 import lengthwise.geometry.Box;
-import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
-import lengthwise.model.Garment;
-import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
-import lengthwise.model.Shrinkage;
 import lengthwise.model.SpreadWords;
 import lengthwise.plan.Leftovers;
 import lengthwise.plan.Purchase;
@@ -126,8 +119,10 @@ final class ReportHtml {
         leftovers(fabricRun);
         costs(fabricRun);
         assumptions(fabricRun);
-        spreading(marker.order().fabric(), marker);
-        cutList(marker, fabricRun.surplus());
+        html.element("h3", "Spread and cut");
+        Page.list(html, "ol", CuttingSteps.of(marker));
+        CutListTable.write(html, CutList.of(marker));
+        surplus(fabricRun.surplus());
         html.close().line();
     }
 
@@ -188,7 +183,7 @@ final class ReportHtml {
                                         : "both ends of " + lengths + " plies",
                                 LengthWords.both(fabric.spread().endAllowance())),
                 purchase.ends());
-        if (fabric.shrinkage().handled() == Shrinkage.Handling.PRE_WASH) {
+        if (fabric.isWashedFirst()) {
             length(
                     "shrinkage in the wash, %s lengthwise: length ÷ %s"
                             .formatted(
@@ -242,7 +237,8 @@ final class ReportHtml {
         area("along the edges, not cuttable", "#8c979b", waste.edges(), waste.bought());
         area("at both ends", "#5a666b", waste.ends(), waste.bought());
         area("left over from the shop's step, still whole cloth", "#ffffff", waste.leftOver(), waste.bought());
-        html.open("tr", "class", "sum").element("td", washed(fabric) ? "bought, as it measures washed" : "bought");
+        html.open("tr", "class", "sum")
+                .element("td", fabric.isWashedFirst() ? "bought, as it measures washed" : "bought");
         html.element("td", Figures.squareMetres(waste.bought()), "class", "number");
         html.element("td", Figures.squareYards(waste.bought()), "class", "number");
         html.element("td", Figures.percent(1), "class", "number").close().line();
@@ -258,10 +254,6 @@ final class ReportHtml {
                         "quiet")
                 .close()
                 .line();
-    }
-
-    private static boolean washed(Fabric fabric) {
-        return fabric.shrinkage().handled() == Shrinkage.Handling.PRE_WASH;
     }
 
     private void bar(Waste waste) {
@@ -375,147 +367,11 @@ final class ReportHtml {
         html.close().line().close().line();
     }
 
-    private static String laying(Fabric fabric, String laid) {
-        String offFold = " A fold that is off by 2 mm makes a piece on it 4 mm too wide or too narrow.";
-        return switch (fabric.spread().form()) {
-            case SINGLE_LAYER ->
-                "Lay %s of it flat in one layer, right side up, without stretching it.".formatted(laid);
-            case FOLD_LENGTHWISE ->
-                "Fold it lengthwise, right sides together, selvedge on selvedge, %s of it. The lower layer lies"
-                                .formatted(laid)
-                        + " right side up."
-                        + offFold;
-            case FOLD_CROSSWISE ->
-                "Fold it across, right sides together, selvedges on selvedges: %s from the fold, which is the start of"
-                                .formatted(laid)
-                        + " the marker, to the two cut ends. The lower layer lies right side up. In the upper layer the"
-                        + " up end of the cloth points the other way."
-                        + offFold;
-            case SELVEDGES_TO_MIDDLE ->
-                "Fold both selvedges to the middle, right sides together, %s of it. The lower layer lies right side up."
-                                .formatted(laid)
-                        + " Nothing is cut across the selvedges."
-                        + offFold;
-            case TUBE ->
-                "Lay %s of the tube flat, without stretching it, its two folds on the straight grain.".formatted(laid)
-                        + offFold;
-            case PLIES_FACE_UP, PLIES_FACE_TO_FACE ->
-                "Lay %s plies of %s each, without stretching them. %s"
-                        .formatted(
-                                Integer.toString(fabric.spread().layers()), laid, SpreadWords.layers(fabric.spread()));
-        };
-    }
-
-    private void spreading(Fabric fabric, Marker marker) {
-        Length laid = fabric.spread().onTable(marker.length());
-        List<String> steps = new ArrayList<>();
-        if (washed(fabric)) {
-            steps.add(
-                    "Wash and dry the cloth as the garment will be, then press it flat. Measure it: it should have lost"
-                            + " about %s lengthwise and %s crosswise."
-                                    .formatted(
-                                            Figures.percent(fabric.shrinkage().lengthwise()),
-                                            Figures.percent(fabric.shrinkage().crosswise())));
-        }
-        steps.add("Square the cut end. Let stretch cloth lie without tension before it is cut.");
-        steps.add(laying(fabric, LengthWords.both(laid)));
-        steps.add("Measure the width: %s is counted on, from edge to edge. On narrower cloth this marker does not fit."
-                .formatted(LengthWords.both(fabric.laidWidth())));
-        switch (fabric.direction()) {
-            case EITHER_WAY -> {}
-            case ONE_WAY -> steps.add("The up end of print or pile points to the end of the marker, all along.");
-            case ONE_WAY_PER_GARMENT ->
-                steps.add("Print or pile: all pieces of one garment lie the same way; the next garment may be turned.");
-        }
-        fabric.pile().ifPresent(pile -> steps.add(SpreadWords.pile(pile)));
-        fabric.mostStretch()
-                .ifPresent(axis -> steps.add("It stretches most %s; pull it to make sure before you cut."
-                        .formatted(axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise")));
-        steps.add(
-                "Hold the marker or the paper pieces down with weights, or pin inside the pieces, clear of the line.");
-        steps.add("Cut along the middle of the line. Notches are short nicks inside the seam allowance.");
-        List<StraightBlock> blocks = StraightBlock.on(marker);
-        if (!blocks.isEmpty()) {
-            steps.add(blocks.stream().map(StraightBlock::sentence).collect(Collectors.joining(" ")) + " "
-                    + StraightBlock.howToCut(blocks));
-        }
-        html.element("h3", "Spread and cut");
-        Page.list(html, "ol", steps);
-    }
-
-    private void cutList(Marker marker, List<String> surplus) {
-        CutList list = CutList.of(marker);
-        html.element("h3", "Cut list: %s pieces".formatted(list.wanted()));
-        html.open("table").line().open("thead").line();
-        html.open("tr").element("th", "piece").element("th", "pieces", "class", "number");
-        html.element("th", "numbers on the marker")
-                .element("th", "laid")
-                .element("th", "cut")
-                .close()
-                .line();
-        html.close().line();
-        Garment last = null;
-        for (CutList.Line line : list.lines()) {
-            if (!line.garment().equals(last)) {
-                if (last != null) {
-                    html.close().line();
-                }
-                html.open("tbody", "class", "together").line();
-                last = line.garment();
-                String size = last.size().name();
-                html.open("tr", "class", "group");
-                html.element(
-                                "td",
-                                "garment " + last.number() + (size.isEmpty() ? "" : ", size " + size),
-                                "colspan",
-                                "5")
-                        .close()
-                        .line();
-            }
-            html.open("tr").element("td", line.piece());
-            html.element("td", Integer.toString(line.wanted()), "class", "number");
-            html.element("td", numbers(line));
-            if (line.isComplete()) {
-                html.element("td", "✓");
-            } else {
-                html.element("td", line.found().size() + " of " + line.wanted(), "class", "wrong");
-            }
-            html.open("td");
-            for (int i = 0; i < line.wanted(); i++) {
-                html.element("span", "", "class", "box");
-            }
-            html.close().close().line();
-        }
-        if (last != null) {
-            html.close().line();
-        }
-        html.close().line();
+    private void surplus(List<String> surplus) {
         if (!surplus.isEmpty()) {
             html.element("h3", "Cut and not ordered");
             Page.list(html, "ul", surplus);
         }
-    }
-
-    private static String numbers(CutList.Line line) {
-        Map<Integer, List<CutList.Found>> byNumber = line.found().stream()
-                .collect(Collectors.groupingBy(CutList.Found::number, TreeMap::new, Collectors.toList()));
-        return byNumber.entrySet().stream()
-                .map(entry -> entry.getKey() + hands(entry.getValue()))
-                .collect(Collectors.joining(", "));
-    }
-
-    /** One contour on folded cloth gives two pieces. */
-    private static String hands(List<CutList.Found> cutTogether) {
-        String letters = cutTogether.stream()
-                .map(found -> found.cutOut().hand())
-                .filter(hand -> hand != Hand.NONE)
-                .sorted()
-                .map(Hand::letter)
-                .collect(Collectors.joining(" + "));
-        if (!letters.isEmpty()) {
-            return " (" + letters + ")";
-        }
-        return cutTogether.size() == 2 ? " (two)" : "";
     }
 
     private void care() {

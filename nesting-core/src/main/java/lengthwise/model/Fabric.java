@@ -174,11 +174,16 @@ public record Fabric(
 
     /** Returns the share of the bought width that is there when the cloth is cut. */
     public double widthKept() {
-        return shrinkage.handled() == Shrinkage.Handling.PRE_WASH ? shrinkage.kept(Axis.CROSSWISE) : 1;
+        return isWashedFirst() ? shrinkage.kept(Axis.CROSSWISE) : 1;
     }
 
     /** Returns the share of the bought length that is there when the cloth is cut. */
     public double lengthKept() {
-        return shrinkage.handled() == Shrinkage.Handling.PRE_WASH ? shrinkage.kept(Axis.LENGTHWISE) : 1;
+        return isWashedFirst() ? shrinkage.kept(Axis.LENGTHWISE) : 1;
+    }
+
+    /** Says whether the cloth is washed before it is cut, and so lies on the table as it measures washed. */
+    public boolean isWashedFirst() {
+        return shrinkage.handled() == Shrinkage.Handling.PRE_WASH;
     }
 }

@@ -1,0 +1,85 @@
+package lengthwise.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import lengthwise.model.Axis;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
+import lengthwise.model.Marker;
+import lengthwise.model.SpreadWords;
+
+/** What the maker does with the cloth, from squaring its end to cutting. */
+final class CuttingSteps {
+    private CuttingSteps() {}
+
+    /** Returns the steps, a sentence or more each, in the order in which they are done. */
+    static List<String> of(Marker marker) {
+        Fabric fabric = marker.order().fabric();
+        Length laid = fabric.spread().onTable(marker.length());
+        List<String> steps = new ArrayList<>();
+        if (fabric.isWashedFirst()) {
+            steps.add(
+                    "Wash and dry the cloth as the garment will be, then press it flat. Measure it: it should have lost"
+                            + " about %s lengthwise and %s crosswise."
+                                    .formatted(
+                                            Figures.percent(fabric.shrinkage().lengthwise()),
+                                            Figures.percent(fabric.shrinkage().crosswise())));
+        }
+        steps.add("Square the cut end. Let stretch cloth lie without tension before it is cut.");
+        steps.add(laying(fabric, LengthWords.both(laid)));
+        steps.add("Measure the width: %s is counted on, from edge to edge. On narrower cloth this marker does not fit."
+                .formatted(LengthWords.both(fabric.laidWidth())));
+        switch (fabric.direction()) {
+            case EITHER_WAY -> {}
+            case ONE_WAY -> steps.add("The up end of print or pile points to the end of the marker, all along.");
+            case ONE_WAY_PER_GARMENT ->
+                steps.add("Print or pile: all pieces of one garment lie the same way; the next garment may be turned.");
+        }
+        fabric.pile().ifPresent(pile -> steps.add(SpreadWords.pile(pile)));
+        fabric.mostStretch()
+                .ifPresent(axis -> steps.add("It stretches most %s; pull it to make sure before you cut."
+                        .formatted(axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise")));
+        steps.add(
+                "Hold the marker or the paper pieces down with weights, or pin inside the pieces, clear of the line.");
+        steps.add("Cut along the middle of the line. Notches are short nicks inside the seam allowance.");
+        List<StraightBlock> blocks = StraightBlock.on(marker);
+        if (!blocks.isEmpty()) {
+            steps.add(blocks.stream().map(StraightBlock::sentence).collect(Collectors.joining(" ")) + " "
+                    + StraightBlock.howToCut(blocks));
+        }
+        return List.copyOf(steps);
+    }
+
+    private static String laying(Fabric fabric, String laid) {
+        String offFold = " A fold that is off by 2 mm makes a piece on it 4 mm too wide or too narrow.";
+        return switch (fabric.spread().form()) {
+            case SINGLE_LAYER ->
+                "Lay %s of it flat in one layer, right side up, without stretching it.".formatted(laid);
+            case FOLD_LENGTHWISE ->
+                "Fold it lengthwise, right sides together, selvedge on selvedge, %s of it. The lower layer lies"
+                                .formatted(laid)
+                        + " right side up."
+                        + offFold;
+            case FOLD_CROSSWISE ->
+                "Fold it across, right sides together, selvedges on selvedges: %s from the fold, which is the start of"
+                                .formatted(laid)
+                        + " the marker, to the two cut ends. The lower layer lies right side up. In the upper layer the"
+                        + " up end of the cloth points the other way."
+                        + offFold;
+            case SELVEDGES_TO_MIDDLE ->
+                "Fold both selvedges to the middle, right sides together, %s of it. The lower layer lies right side up."
+                                .formatted(laid)
+                        + " Nothing is cut across the selvedges."
+                        + offFold;
+            case TUBE ->
+                "Lay %s of the tube flat, without stretching it, its two folds on the straight grain.".formatted(laid)
+                        + offFold;
+            case PLIES_FACE_UP, PLIES_FACE_TO_FACE ->
+                "Lay %s plies of %s each, without stretching them. %s"
+                        .formatted(
+                                Integer.toString(fabric.spread().layers()), laid, SpreadWords.layers(fabric.spread()));
+        };
+    }
+}
