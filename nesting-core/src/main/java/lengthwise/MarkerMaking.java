@@ -23,6 +23,7 @@ import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchEvent;
 import lengthwise.solver.SearchResult;
+import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.solver.StripSearch;
 
 /** Makes a marker: rules, search, check. Stateless. */
@@ -58,7 +59,7 @@ public final class MarkerMaking {
         Search watched = search.watchedBy(event -> {
             search.watcher().accept(event);
             if (event instanceof SearchEvent.Improved improved) {
-                watcher.accept(marker(order, ruled.items(), improved.layout()), improved.progress());
+                watcher.accept(marker(order, ruled, improved.layout()), improved.progress());
             }
         });
         Optional<Layout> known = strict.map(marker -> layout(marker, ruled.items()));
@@ -70,25 +71,26 @@ public final class MarkerMaking {
         // blocks of strips are taken where they cost next to nothing, and next to nothing is not nothing
         Layout layout =
                 known.filter(first -> first.length() < solved.layout().length()).orElse(solved.layout());
-        Marker marker = marker(order, ruled.items(), layout);
+        Marker marker = marker(order, ruled, layout);
+        Length lowerBound = ruled.lengths().upTo(new Length(solved.lowerBound()));
         Optional<Length> room = order.fabric().room();
         if (room.isPresent() && marker.length().compareTo(room.get()) > 0) {
-            OnCloth onCloth = OnCloth.of(ruled.task(), layout, room.get(), search);
+            OnCloth onCloth = OnCloth.of(ruled.task(), layout, ruled.lengths().downTo(room.get()), search);
             if (!onCloth.staysOut().isEmpty()) {
                 return new MarkerAnswer.TooLong(
                         marker,
                         room.get(),
-                        new Length(solved.lowerBound()),
+                        lowerBound,
                         onCloth.staysOut().stream().map(ruled.items()::get).toList());
             }
-            marker = marker(order, ruled.items(), onCloth.layout(ruled.task()));
+            marker = marker(order, ruled, onCloth.layout(ruled.task()));
         }
         List<Violation> violations = MarkerCheck.violations(marker);
         if (!violations.isEmpty()) {
             return new MarkerAnswer.Rejected(marker, violations);
         }
-        return new MarkerAnswer.Made(
-                marker, new Length(solved.lowerBound()), ruled.surplus(), solved.progress(), solved.reason());
+        StopReason reason = marker.length().equals(lowerBound) ? StopReason.PROVEN_SHORTEST : solved.reason();
+        return new MarkerAnswer.Made(marker, lowerBound, ruled.surplus(), solved.progress(), reason);
     }
 
     /**
@@ -102,8 +104,8 @@ public final class MarkerMaking {
                 || ruled.items().isEmpty()) {
             return true;
         }
-        double cuttable =
-                room.get().millimetres() * order.fabric().cuttableWidth().millimetres();
+        Length longest = ruled.lengths().downTo(room.get());
+        double cuttable = longest.millimetres() * order.fabric().cuttableWidth().millimetres();
         double wanted = ruled.items().stream()
                 .mapToDouble(item -> item.piece().outline().squareMillimetres())
                 .sum();
@@ -115,19 +117,20 @@ public final class MarkerMaking {
                         () -> found.get() || search.cancelled().getAsBoolean())
                 .watchedBy(event -> {
                     if (event instanceof SearchEvent.Improved improved
-                            && improved.layout().length() <= room.get().micrometres()) {
+                            && improved.layout().length() <= longest.micrometres()) {
                         found.set(true);
                     }
                 });
         return StripSearch.solve(ruled.task(), untilFound) instanceof SearchResult.Solved solved
-                && solved.layout().length() <= room.get().micrometres();
+                && solved.layout().length() <= longest.micrometres();
     }
 
-    private static Marker marker(MarkerOrder order, List<Item> items, Layout layout) {
-        List<Placement> placements = IntStream.range(0, items.size())
-                .mapToObj(i -> new Placement(items.get(i), layout.poses().get(i)))
+    private static Marker marker(MarkerOrder order, Ruling.Task ruled, Layout layout) {
+        List<Placement> placements = IntStream.range(0, ruled.items().size())
+                .mapToObj(
+                        i -> new Placement(ruled.items().get(i), layout.poses().get(i)))
                 .toList();
-        return new Marker(order, placements, new Length(layout.length()));
+        return new Marker(order, placements, ruled.lengths().upTo(new Length(layout.length())));
     }
 
     private static Layout layout(Marker marker, List<Item> items) {
@@ -138,7 +141,7 @@ public final class MarkerMaking {
         }
         return new Layout(
                 placements.stream().map(Placement::pose).toList(),
-                marker.length().micrometres());
+                marker.piecesEnd().micrometres());
     }
 
     private static String whyNot(MarkerOrder order, Ruling.Task ruled, List<Integer> demands) {

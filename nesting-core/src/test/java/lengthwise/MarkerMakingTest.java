@@ -17,13 +17,16 @@ import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.model.Cut;
+import lengthwise.model.CutPiece;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.OnHand;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
+import lengthwise.model.Repeat;
 import lengthwise.model.Spread;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchResult.StopReason;
@@ -31,6 +34,7 @@ import lengthwise.solver.StopRule;
 import lengthwise.testing.TestFabric;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MarkerMakingTest {
@@ -99,6 +103,80 @@ class MarkerMakingTest {
                 order(print, 0, 1, cut(matched(rectangle("patch", 100, 100), 0, 50, 0), 2, Cut.Manner.ALIKE));
         assertThat(made(order).length()).isEqualTo(Length.ofMillimetres(228));
         assertThat(loosened(order, print.withoutRepeat())).isEqualTo(Length.ofMillimetres(200));
+    }
+
+    /** By hand: matched, two plies of two patches take 128 + 100 = 228 and end at the next repeat of 64, 256. */
+    @Test
+    void matchedPliesEndAtAWholeRepeat() {
+        TestFabric print = TestFabric.plain().width(100, 0).repeat(64, 50);
+        Fabric plies = print.plies(Spread.Form.PLIES_FACE_UP, 2, Spread.PlyRun.SAME_WAY)
+                .fabric();
+        MarkerOrder order =
+                order(plies, 0, 2, cut(matched(rectangle("patch", 100, 100), 0, 50, 0), 2, Cut.Manner.ALIKE));
+        Marker marker = made(order);
+        assertThat(marker.placements()).hasSize(2);
+        assertThat(marker.piecesEnd()).isEqualTo(Length.ofMillimetres(228));
+        assertThat(marker.length()).isEqualTo(Length.ofMillimetres(256));
+        assertThat(loosened(order, plies.withoutRepeat())).isEqualTo(Length.ofMillimetres(200));
+        MarkerAnswer onHand = MarkerMaking.make(
+                order.withFabric(plies.withOnHand(OnHand.of(Length.ofMillimetres(2 * 230)))),
+                search(20),
+                (better, progress) -> {});
+        assertThat(((MarkerAnswer.TooLong) onHand).shortfall()).isEqualTo(Length.ofMillimetres(26));
+    }
+
+    /** A repeat without match points adds nothing, also through plies. */
+    @Test
+    void aRepeatWithoutMatchPointsAddsNothing() {
+        for (int layers : List.of(1, 2)) {
+            TestFabric cloth =
+                    TestFabric.plain().width(300, 0).plies(Spread.Form.PLIES_FACE_UP, layers, Spread.PlyRun.SAME_WAY);
+            MarkerOrder plain = order(cloth.fabric(), 2, 2, cut(CUP, 3, Cut.Manner.PAIR));
+            Marker printed = made(plain.withFabric(cloth.repeat(64, 50).fabric()));
+            assertThat(printed.length()).isEqualTo(made(plain).length());
+        }
+    }
+
+    /**
+     * By hand: patches of 100 on cloth of 260. Stripes across, 150 apart, leave the width free: two side by side, the next two 150
+     * on: 250. Stripes along, 150 apart, leave the length free: two side by side, the next two behind them: 200.
+     */
+    @Test
+    void stripesLeaveTheOtherWayFree() {
+        CutPiece patches = cut(matched(rectangle("patch", 100, 100), 0, 0, 0), 4, Cut.Manner.ALIKE);
+        TestFabric cloth = TestFabric.plain().width(260, 0);
+        assertThat(made(order(cloth.repeat(150, 0).fabric(), 0, 1, patches)).length())
+                .isEqualTo(Length.ofMillimetres(250));
+        assertThat(made(order(cloth.repeat(0, 150).fabric(), 0, 1, patches)).length())
+                .isEqualTo(Length.ofMillimetres(200));
+    }
+
+    /** Cups of 90 × 60, tips anywhere: along the free way of stripes the search packs as if there were no stripes. */
+    @ParameterizedTest
+    @CsvSource({"120, 0", "0, 61"})
+    void alongStripesTheSearchFindsPlaces(double lengthwise, double crosswise) {
+        TestFabric cloth = TestFabric.plain().width(190, 0).direction(Direction.ONE_WAY);
+        MarkerOrder order = order(
+                cloth.repeat(lengthwise, crosswise).fabric(), 0, 1, cut(matched(CUP, 0, 0, 0), 6, Cut.Manner.ALIKE));
+        Marker marker = made(order);
+        // three rows of cups; those of a row lie at most 90 apart, or at a stripe
+        assertThat(marker.length()).isLessThanOrEqualTo(Length.ofMillimetres(lengthwise > 0 ? 210 : 180));
+    }
+
+    @Test
+    void foldedBesideThePrintAMatchPointIsRefused() {
+        TestFabric cloth = TestFabric.plain().width(400, 0).folded();
+        CutPiece pair = cut(matched(CUP, 30, 20, 2), 1, Cut.Manner.PAIR);
+        Repeat onFold = new Repeat(
+                Length.ofMillimetres(64), Length.ofMillimetres(60), false, Length.ZERO, Length.ofMillimetres(-58.5));
+        assertThat(made(order(cloth.repeat(onFold).fabric(), 0, 1, pair)).placements())
+                .hasSize(1);
+        Repeat beside = new Repeat(
+                Length.ofMillimetres(64), Length.ofMillimetres(60), false, Length.ZERO, Length.ofMillimetres(5));
+        MarkerAnswer answer = MarkerMaking.make(
+                order(cloth.repeat(beside).fabric(), 0, 1, pair), search(5), (marker, progress) -> {});
+        assertThat(((MarkerAnswer.Impossible) answer).reason())
+                .contains("cup has a match point", "10.0 mm off", "single layer", "origin");
     }
 
     private static Length loosened(MarkerOrder order, Fabric freer) {

@@ -75,7 +75,8 @@ final class FabricMaking {
 
     private static Direction direction(JobFabric said, Assumptions assumed) {
         return said.direction().orElseGet(() -> {
-            if (said.pile().isPresent()) {
+            if (said.pile().isPresent()
+                    || said.repeat().filter(JobFabric.PrintRepeat::uneven).isPresent()) {
                 return Direction.ONE_WAY;
             }
             if (said.repeat().isPresent()) {
@@ -102,7 +103,7 @@ final class FabricMaking {
                                 print.crosswise(),
                                 print.halfDrop(),
                                 along(fabric, print.fromStart()),
-                                across(fabric, print.fromSelvedge()))),
+                                printAcross(fabric, print.fromSelvedge()))),
                 fabric.shrinkage(),
                 fabric.spread(),
                 fabric.price(),
@@ -152,6 +153,15 @@ final class FabricMaking {
 
     private static Length along(Fabric fabric, Length fromStart) {
         return fromStart.scaled(fabric.lengthKept()).minus(fabric.spread().startAllowance());
+    }
+
+    /** On folded cloth y counts from the fold. */
+    private static Length printAcross(Fabric fabric, Length fromSelvedge) {
+        return fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE
+                ? new Length(fabric.width().micrometres() / 2)
+                        .minus(fromSelvedge)
+                        .scaled(fabric.widthKept())
+                : across(fabric, fromSelvedge);
     }
 
     private static Length across(Fabric fabric, Length fromSelvedge) {

@@ -82,6 +82,8 @@ final class FabricReading {
         }
         refuseHiddenCloth(fabric, spread);
         Optional<Pile> pile = pile(fabric);
+        Optional<PrintRepeat> repeat = fabric.read("repeat", this::repeat);
+        refuseUnevenEitherWay(fabric, repeat);
         return new JobFabric(
                 entry.name(),
                 role,
@@ -90,7 +92,7 @@ final class FabricReading {
                 fabric.read("direction", e -> e.word(Direction.class, Set.of())),
                 fabric.read("most-stretch", e -> e.word(Axis.class, Set.of())),
                 fabric.read("right-side", e -> e.word(RightSide.class, Set.of())),
-                fabric.read("repeat", this::repeat),
+                repeat,
                 fabric.read("shrinkage", FabricReading::shrinkage),
                 spread,
                 fabric.read("price", this::price),
@@ -111,6 +113,17 @@ final class FabricReading {
                                     + " the pile");
         }
         return pile;
+    }
+
+    /** Uneven stripes and checks: Pacific Northwest Extension PNW187, Sewing with stripes, checks and plaids. */
+    private static void refuseUnevenEitherWay(Fields fabric, Optional<PrintRepeat> repeat) throws JobException {
+        Optional<Direction> direction = fabric.read("direction", e -> e.word(Direction.class, Set.of()));
+        if (repeat.filter(PrintRepeat::uneven).isPresent() && direction.equals(Optional.of(Direction.EITHER_WAY))) {
+            throw fabric.need("direction", "one-way")
+                    .error(
+                            "found either-way, and an uneven repeat looks different turned round; leave direction out for"
+                                    + " one-way, write one-way-per-garment, or leave uneven out of the repeat");
+        }
     }
 
     private static <T> Optional<T> within(Optional<Fields> part, String key, Entry.Reading<T> reading)
@@ -228,16 +241,15 @@ final class FabricReading {
     }
 
     private PrintRepeat repeat(Entry entry) throws JobException {
-        Fields repeat =
-                entry.fields("{lengthwise: 32 cm, crosswise: 16 cm}", "lengthwise", "crosswise", "half-drop", "origin");
+        Fields repeat = entry.fields(
+                "{lengthwise: 32 cm, crosswise: 16 cm}", "lengthwise", "crosswise", "half-drop", "uneven", "origin");
         Optional<Length> lengthwise = repeat.read("lengthwise", e -> measuring.positive(e, WIDEST));
         Optional<Length> crosswise = repeat.read("crosswise", e -> measuring.positive(e, WIDEST));
         if (lengthwise.isEmpty() && crosswise.isEmpty()) {
             throw entry.error(
                     "a repeat needs lengthwise, crosswise or both; write {lengthwise: 32 cm, crosswise: 16 cm}");
         }
-        boolean halfDrop =
-                repeat.read("half-drop", e -> e.word(Answer.class, Set.of())).equals(Optional.of(Answer.YES));
+        boolean halfDrop = isYes(repeat, "half-drop");
         if (halfDrop && (lengthwise.isEmpty() || crosswise.isEmpty())) {
             throw entry.error("a half-drop repeat needs both lengthwise and crosswise");
         }
@@ -247,8 +259,13 @@ final class FabricReading {
                 lengthwise.orElse(Length.ZERO),
                 crosswise.orElse(Length.ZERO),
                 halfDrop,
+                isYes(repeat, "uneven"),
                 within(origin, "from-start", measuring::notNegative).orElse(Length.ZERO),
                 within(origin, "from-selvedge", measuring::notNegative).orElse(Length.ZERO));
+    }
+
+    private static boolean isYes(Fields fields, String key) throws JobException {
+        return fields.read(key, e -> e.word(Answer.class, Set.of())).equals(Optional.of(Answer.YES));
     }
 
     private enum Answer {

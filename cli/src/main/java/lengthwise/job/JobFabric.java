@@ -71,11 +71,17 @@ public record JobFabric(
      * The repeat of a print on the cloth as bought; a distance of zero: it does not repeat that way.
      *
      * @param halfDrop every next column across is moved by half the lengthwise repeat
+     * @param uneven it looks different from either end, or from either side: the cloth is one-way
      * @param fromStart a point of the print that comes again: its distance from the cut end of the cloth
      * @param fromSelvedge its distance from the near selvedge, the one drawn at the top of the marker
      */
     public record PrintRepeat(
-            Length lengthwise, Length crosswise, boolean halfDrop, Length fromStart, Length fromSelvedge) {}
+            Length lengthwise,
+            Length crosswise,
+            boolean halfDrop,
+            boolean uneven,
+            Length fromStart,
+            Length fromSelvedge) {}
 
     /** A rectangle of bad cloth, as bought: distances from the cut end and from the near selvedge. */
     public record Flaw(Length fromStart, Length length, Length fromSelvedge, Length width) {}

@@ -161,6 +161,9 @@ public final class JobWriter {
         if (repeat.halfDrop()) {
             parts.add("half-drop: yes");
         }
+        if (repeat.uneven()) {
+            parts.add("uneven: yes");
+        }
         if (!repeat.fromStart().equals(Length.ZERO) || !repeat.fromSelvedge().equals(Length.ZERO)) {
             parts.add("origin: {from-start: %s, from-selvedge: %s}"
                     .formatted(length(repeat.fromStart()), length(repeat.fromSelvedge())));

@@ -8,6 +8,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
+import lengthwise.model.PrintWords;
 import lengthwise.model.SpreadWords;
 
 /** What the maker does with the cloth, from squaring its end to cutting. */
@@ -38,6 +39,7 @@ final class CuttingSteps {
                 steps.add("Print or pile: all pieces of one garment lie the same way; the next garment may be turned.");
         }
         fabric.pile().ifPresent(pile -> steps.add(SpreadWords.pile(pile)));
+        steps.addAll(PrintWords.howToLay(marker));
         fabric.mostStretch()
                 .ifPresent(axis -> steps.add("It stretches most %s; pull it to make sure before you cut."
                         .formatted(axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise")));

@@ -170,11 +170,16 @@ final class ReportHtml {
 
     private void purchase(FabricRun fabricRun) {
         Purchase purchase = fabricRun.purchase();
-        Fabric fabric = fabricRun.marker().order().fabric();
+        Marker marker = fabricRun.marker();
+        Fabric fabric = marker.order().fabric();
         html.open("div", "class", "together").element("h3", "Length to buy");
         html.open("table").line().open("tbody").line();
         int lengths = fabric.spread().lengths();
         length(lengths == 1 ? "marker" : "marker, laid " + lengths + " times", purchase.marker());
+        Length toWholeRepeat = marker.length().minus(marker.piecesEnd());
+        if (fabric.repeat().isPresent() && toWholeRepeat.micrometres() > 0) {
+            length("of it, behind the last piece to a whole repeat of the print", toWholeRepeat.times(lengths));
+        }
         length(
                 "%s, %s each"
                         .formatted(

@@ -101,6 +101,12 @@ final class ReportJson {
         length("buy_mm", purchase.buy());
         json.writeObjectFieldStart("purchase");
         length("marker_mm", purchase.marker());
+        Length toWholeRepeat = marker.length().minus(marker.piecesEnd());
+        if (toWholeRepeat.micrometres() > 0) {
+            length(
+                    "of_it_to_a_whole_repeat_mm",
+                    toWholeRepeat.times(fabric.spread().lengths()));
+        }
         length("ends_mm", purchase.ends());
         length("shrinkage_mm", purchase.shrinkage());
         length("rounding_mm", purchase.rounding());

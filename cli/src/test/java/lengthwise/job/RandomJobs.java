@@ -127,6 +127,8 @@ final class RandomJobs {
         JobSpread spread = spread();
         boolean tube = spread.form().equals(Optional.of(Spread.Form.TUBE));
         Optional<Pile> pile = maybe(() -> one(Pile.values()));
+        Optional<Direction> direction =
+                pile.isPresent() ? maybe(() -> Direction.ONE_WAY) : maybe(() -> one(Direction.values()));
         boolean simple = spread.form()
                 .map(form -> form == Spread.Form.SINGLE_LAYER || form == Spread.Form.FOLD_LENGTHWISE)
                 .orElse(true);
@@ -137,10 +139,10 @@ final class RandomJobs {
                 maybe(() -> chance() || tube
                         ? UnusableEdge.eachSide(tube ? Length.ZERO : length(99_000))
                         : new UnusableEdge(length(99_000), Length.ZERO)),
-                pile.isPresent() ? maybe(() -> Direction.ONE_WAY) : maybe(() -> one(Direction.values())),
+                direction,
                 maybe(() -> one(Axis.values())),
                 maybe(() -> one(RightSide.values())),
-                maybe(this::repeat),
+                maybe(() -> repeat(!direction.equals(Optional.of(Direction.EITHER_WAY)))),
                 maybe(() -> new Shrinkage(
                         random.nextDouble(0.5),
                         chance() ? 0 : random.nextInt(500) / 1000.0,
@@ -183,11 +185,11 @@ final class RandomJobs {
                         : Optional.empty());
     }
 
-    private PrintRepeat repeat() {
+    private PrintRepeat repeat(boolean oneWay) {
         boolean halfDrop = chance();
         Length crosswise = halfDrop || chance() ? length(600_000) : Length.ZERO;
         Length origin = chance() ? Length.ZERO : length(300_000);
-        return new PrintRepeat(length(600_000), crosswise, halfDrop, origin, Length.ZERO);
+        return new PrintRepeat(length(600_000), crosswise, halfDrop, oneWay && chance(), origin, Length.ZERO);
     }
 
     private JobPiece piece(String name, List<JobFabric> fabrics) {

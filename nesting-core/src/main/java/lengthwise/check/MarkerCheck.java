@@ -39,7 +39,7 @@ public final class MarkerCheck {
                 new UpEndBelow(fabric.spread()),
                 new HandLetter(fabric.spread()),
                 new FoldEdge(fabric, tolerance),
-                new PrintMatch(fabric.repeatOnTable(), tolerance));
+                new PrintMatch(fabric, tolerance));
     }
 
     /** Returns what is wrong with a marker of our own, with no tolerance. */
@@ -69,6 +69,7 @@ public final class MarkerCheck {
         Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
         ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
         List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
+        violations.addAll(new WholeRepeat(order.fabric(), tolerance).violations(wanted, length));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {
             violations.addAll(area.violations(piece));

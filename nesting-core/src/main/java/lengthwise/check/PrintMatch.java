@@ -2,18 +2,26 @@ package lengthwise.check;
 
 import java.util.Optional;
 import lengthwise.geometry.Point;
+import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Piece.MatchPoint;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Repeat;
+import lengthwise.model.Spread;
 
-/** The match point of a piece falls on a point of the print's lattice, within its tolerance along and across. */
+/**
+ * The match point of a piece falls on a point of the print's lattice, within its tolerance along and across. Through two
+ * layers that meet in a fold at y = 0 it does so in both: what lies at y in the one is at −y of the opened cloth in the
+ * other.
+ */
 final class PrintMatch implements PieceRule {
     private final Optional<Repeat> repeat;
+    private final boolean folded;
     private final Length tolerance;
 
-    PrintMatch(Optional<Repeat> repeat, Length tolerance) {
-        this.repeat = repeat;
+    PrintMatch(Fabric fabric, Length tolerance) {
+        this.repeat = fabric.repeatOnTable();
+        this.folded = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE;
         this.tolerance = tolerance;
     }
 
@@ -23,16 +31,22 @@ final class PrintMatch implements PieceRule {
         if (repeat.isEmpty() || match.isEmpty()) {
             return true;
         }
-        Point off = off(repeat.get(), reading.pose().apply(match.get().at()));
+        Point off = off(reading.pose().apply(match.get().at()));
         return largest(off) <= match.get().tolerance().micrometres() + tolerance.micrometres() + reading.deviation();
     }
 
     @Override
     public Violation violation(PlacedPiece placed, Wanted wanted, Reading reading) {
         MatchPoint match = wanted.piece().matchPoint().orElseThrow();
-        Point off = off(repeat.orElseThrow(), reading.pose().apply(match.at()));
+        Point off = off(reading.pose().apply(match.at()));
         return new Violation.OffMatchPoint(
                 placed, Math.abs(off.x()) / 1000.0, Math.abs(off.y()) / 1000.0, match.tolerance());
+    }
+
+    private Point off(Point point) {
+        Point upper = off(repeat.orElseThrow(), point);
+        Point lower = folded ? off(repeat.orElseThrow(), new Point(point.x(), -point.y())) : upper;
+        return largest(lower) > largest(upper) ? lower : upper;
     }
 
     /** Returns the way to a point from the nearest lattice point, of the two columns between which it lies. */

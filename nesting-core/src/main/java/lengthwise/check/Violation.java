@@ -171,6 +171,15 @@ public sealed interface Violation {
         }
     }
 
+    /** Plies are matched, but the next one would begin in the middle of a repeat. */
+    record SplitRepeat(Length onward, Length repeat, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "From the start of one ply to the start of the next it is %s mm; the plies are matched, and that is %s mm off a whole number of repeats of %s mm."
+                    .formatted(amount(onward.millimetres()), amount(by), amount(repeat.millimetres()));
+        }
+    }
+
     /** The fold edge of a half piece is not on the fold. */
     record OffFold(PlacedPiece piece, double by) implements Violation {
         @Override

@@ -28,6 +28,14 @@ public record Marker(MarkerOrder order, List<Placement> placements, Length lengt
         }
     }
 
+    /** Returns where the last piece ends: at the marker's length, unless that goes on to a whole repeat of the print. */
+    public Length piecesEnd() {
+        return new Length(placements.stream()
+                .mapToLong(placement -> placement.outline().box().maxX())
+                .max()
+                .orElse(0));
+    }
+
     /** Returns what is left of the cloth on hand behind the marker, as it lies on the table; empty if it is to be bought. */
     public Optional<Length> left() {
         return order.fabric().room().map(room -> room.minus(length));

@@ -35,6 +35,14 @@ public record MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps
                 .toList());
     }
 
+    /** Says whether the print has to be matched: it repeats, and a piece has a match point. */
+    public boolean isMatched() {
+        return fabric.repeat().isPresent()
+                && bundles.stream()
+                        .flatMap(bundle -> bundle.pieces().stream())
+                        .anyMatch(cut -> cut.piece().matchPoint().isPresent());
+    }
+
     /** Returns the gap of the piece of this name. */
     public Length gapOf(String piece) {
         return ownGaps.getOrDefault(piece, gap);

@@ -20,7 +20,8 @@ public record PlacementDomain(List<Orientation> orientations, Positions position
 
         /**
          * An anchor of the piece must lie on a lattice of the strip: {@code origin + (i·stepX + halfDrop·j·stepX/2,
-         * j·stepY)}, within {@code tolerance} along x and along y. A step of 0 leaves that axis free.
+         * j·stepY)}, within {@code tolerance} along x and along y. A step of 0 leaves that axis free; where {@code
+         * stepY} is 0, any j will do.
          */
         record Lattice(Point anchor, Point origin, long stepX, long stepY, boolean halfDrop, long tolerance)
                 implements Positions {}

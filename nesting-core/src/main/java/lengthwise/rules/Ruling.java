@@ -14,8 +14,9 @@ public sealed interface Ruling {
      *
      * @param items one for each demand of the task, in its order
      * @param surplus what is cut that nobody ordered, a sentence each
+     * @param lengths which lengths the marker may have
      */
-    record Task(List<Item> items, LayoutTask task, List<String> surplus) implements Ruling {}
+    record Task(List<Item> items, LayoutTask task, List<String> surplus, WholeRepeats lengths) implements Ruling {}
 
     /** Two rules contradict; the reason names them and the way out. */
     record Refused(String reason) implements Ruling {}
@@ -36,7 +37,8 @@ public sealed interface Ruling {
             order.fabric().flaws().forEach(flaw -> obstacles.add(new Obstacle(Outline.of(flaw.ring()))));
             List<Bond> bonds = GarmentDirectionRule.bonds(contours.items(), order.fabric());
             LayoutTask task = new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);
-            return new Task(contours.items(), task, contours.surplus());
+            WholeRepeats lengths = WholeRepeats.of(contours.items(), order.fabric());
+            return new Task(contours.items(), task, contours.surplus(), lengths);
         } catch (RefusedException refused) {
             return new Refused(String.valueOf(refused.getMessage()));
         }

@@ -167,7 +167,7 @@ final class FirstLayout {
     }
 
     /**
-     * Returns the first allowed position, cell by cell. There are too many different rests of a raster square for a
+     * Returns the leftmost position, and of several the first in the order of the cells. There are too many different rests of a raster square for a
      * mask each, so one mask that covers them all is used.
      */
     private long[] onLattice(Variant variant, long endBefore) {
@@ -177,14 +177,14 @@ final class FirstLayout {
         while (true) {
             long limit = Math.min(length, endBefore - 1);
             long[] cells = variant.region().cells(limit);
+            long[] first = new long[0];
             for (int c = 0; c < cells.length; c += 4) {
-                for (long tryX = Math.max(cells[c], done + 1); tryX <= cells[c + 1]; tryX += square) {
-                    for (long tryY = cells[c + 2]; tryY <= cells[c + 3]; tryY += square) {
-                        if (isFreeAnywhereIn(shape, Math.floorDiv(tryX, square), Math.floorDiv(tryY, square))) {
-                            return new long[] {tryX, tryY};
-                        }
-                    }
-                }
+                long last = first.length == 0 ? cells[c + 1] : Math.min(cells[c + 1], first[0] - 1);
+                long[] found = inCell(shape, Math.max(cells[c], done + 1), last, cells[c + 2], cells[c + 3]);
+                first = found.length == 0 ? first : found;
+            }
+            if (first.length > 0) {
+                return first;
             }
             if (limit < length || length > Integer.MAX_VALUE) {
                 return new long[0];
@@ -192,6 +192,17 @@ final class FirstLayout {
             done = variant.region().maxX(limit);
             length *= 2;
         }
+    }
+
+    private long[] inCell(Shape shape, long fromX, long toX, long fromY, long toY) {
+        for (long tryX = fromX; tryX <= toX; tryX += square) {
+            for (long tryY = fromY; tryY <= toY; tryY += square) {
+                if (isFreeAnywhereIn(shape, Math.floorDiv(tryX, square), Math.floorDiv(tryY, square))) {
+                    return new long[] {tryX, tryY};
+                }
+            }
+        }
+        return new long[0];
     }
 
     /** What a shape covers of the raster at a position, but for whole squares: with its gap, and without. */

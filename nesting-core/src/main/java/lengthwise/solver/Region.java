@@ -210,7 +210,7 @@ final class Region {
                     long y = originY + j * stepY;
                     long y0 = stepY == 0 ? minY : Math.max(minY, y - tolerance);
                     long y1 = stepY == 0 ? maxY : Math.min(maxY, y + tolerance);
-                    if ((drop == 0 || Math.floorMod(j, 2) == odd) && x0 <= x1 && y0 <= y1) {
+                    if ((drop == 0 || stepY == 0 || Math.floorMod(j, 2) == odd) && x0 <= x1 && y0 <= y1) {
                         if (n == cells.length) {
                             cells = Arrays.copyOf(cells, 2 * n);
                         }
@@ -241,7 +241,9 @@ final class Region {
         long row = stepY == 0 ? 0 : Math.floorDiv(y + tolerance - originY, stepY);
         boolean onRow = stepY == 0 || y - (originY + row * stepY) <= tolerance;
         long start = originX + (drop > 0 && Math.floorMod(row, 2) == 1 ? drop : 0);
-        boolean onColumn = stepX == 0 || Math.floorMod(x + tolerance - start, stepX) <= 2 * tolerance;
+        boolean onColumn = stepX == 0
+                || Math.floorMod(x + tolerance - start, stepX) <= 2 * tolerance
+                || (stepY == 0 && Math.floorMod(x + tolerance - start - drop, stepX) <= 2 * tolerance);
         return onRow && onColumn;
     }
 }

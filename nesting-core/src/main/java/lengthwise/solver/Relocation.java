@@ -9,7 +9,7 @@ import java.util.List;
  * <p>The weighted fields of all others, added up over a grid of the strip, give the cost of every grid position at once
  * (A. Sato, T. Martins, A. Gomes, M. Tsuzuki, <i>Raster penetration map applied to the irregular packing problem</i>,
  * EJOR 279, 2019). The best few local minima, and where the piece lies now, are refined with exact depths. In a
- * lattice every allowed position is a candidate.
+ * lattice every allowed position is a candidate, and the least along every line of stripes.
  */
 final class Relocation {
     private static final int CANDIDATES = 5;
@@ -90,7 +90,7 @@ final class Relocation {
             return;
         }
         if (variant.region().isLattice()) {
-            lookAtMiddles(piece, variant, cells);
+            lookInCells(piece, variant, cells);
         } else {
             for (int c = 0; c < cells.length; c += 4) {
                 double left = cells[c];
@@ -104,7 +104,8 @@ final class Relocation {
         }
     }
 
-    private void lookAtMiddles(int piece, Variant variant, double[] cells) {
+    /** Looks at the middle of every cell; of one that is long some way, at the local minima along it. */
+    private void lookInCells(int piece, Variant variant, double[] cells) {
         double left = cells[0];
         double right = cells[cells.length - 3];
         double bottom = Double.MAX_VALUE;
@@ -118,11 +119,31 @@ final class Relocation {
         int rows = (int) Math.ceil((top - bottom) / step) + 1;
         addFields(piece, variant, left, bottom, top, columns, rows);
         for (int c = 0; c < cells.length; c += 4) {
-            double x = 0.5 * (cells[c] + cells[c + 1]);
-            double y = 0.5 * (cells[c + 2] + cells[c + 3]);
-            int column = Math.min(columns - 1, (int) Math.round((x - left) / step));
-            int atRow = Math.min(rows - 1, (int) Math.round((y - bottom) / step));
-            offer(variant, c, sum[atRow * columns + column], x, y);
+            boolean wide = cells[c + 1] - cells[c] > step;
+            boolean tall = cells[c + 3] - cells[c + 2] > step;
+            double middleX = 0.5 * (cells[c] + cells[c + 1]);
+            double middleY = 0.5 * (cells[c + 2] + cells[c + 3]);
+            int firstColumn = Math.min(columns - 1, (int) Math.round(((wide ? cells[c] : middleX) - left) / step));
+            int lastColumn = wide ? Math.min(columns - 1, (int) ((cells[c + 1] - left) / step)) : firstColumn;
+            int firstRow = Math.min(rows - 1, (int) Math.round(((tall ? cells[c + 2] : middleY) - bottom) / step));
+            int lastRow = tall ? Math.min(rows - 1, (int) Math.ceil((cells[c + 3] - bottom) / step)) : firstRow;
+            for (int r = firstRow; r <= lastRow; r++) {
+                for (int column = firstColumn; column <= lastColumn; column++) {
+                    float value = sum[r * columns + column];
+                    if (isLowEnough(value)
+                            && (column == firstColumn || value <= sum[r * columns + column - 1])
+                            && (column == lastColumn || value < sum[r * columns + column + 1])
+                            && (r == firstRow || value <= sum[(r - 1) * columns + column])
+                            && (r == lastRow || value < sum[(r + 1) * columns + column])) {
+                        offer(
+                                variant,
+                                c,
+                                value,
+                                wide ? left + column * step : middleX,
+                                tall ? Math.min(top, bottom + r * step) : middleY);
+                    }
+                }
+            }
         }
     }
 

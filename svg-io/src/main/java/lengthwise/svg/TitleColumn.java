@@ -9,6 +9,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
+import lengthwise.model.PrintWords;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.SpreadWords;
 
@@ -131,6 +132,7 @@ final class TitleColumn {
                 body,
                 false);
         fabric.pile().ifPresent(pile -> paragraph(SpreadWords.pile(pile), body, false));
+        PrintWords.howToLay(marker).forEach(text -> paragraph(text, body, false));
         shrinkage().ifPresent(text -> paragraph(text, body, false));
         gap(5);
     }

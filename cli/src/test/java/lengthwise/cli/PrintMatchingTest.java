@@ -1,0 +1,164 @@
+package lengthwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Jobs on printed cloth, from the file to the report and back through the check. The pieces are squares of 20 cm with a
+ * drill hole in the middle, so that lengths can be worked out by hand, with no gap.
+ */
+class PrintMatchingTest {
+    private static final String JOB = """
+            version: 1
+            job: patches
+            units: cm
+            drawings: [{file: patch.svg, seam-allowance: included, arrow-means: grain}]
+            fabrics:
+              cloth:
+                width: WIDTH
+                unusable-edge: {each-side: 0}
+                repeat: {REPEAT}
+                spread: {form: single-layer, end-allowance: {each-end: 0}}
+                price: 10 per m
+                sold-by: 1
+            pieces:
+              patch: {cut: 4 alike, match-point: {at: drill-hole 1, tolerance: 0}}
+            gap: 0
+            order: [{make: 1}]
+            """;
+
+    private static final String PATCH = """
+            <svg xmlns="http://www.w3.org/2000/svg" width="300mm" height="300mm" viewBox="0 0 300 300">
+            <defs><marker id="head" orient="auto"><path d="M0 0 L-4 2 L-4 -2 Z"/></marker></defs>
+            <g id="patch"><path class="cut" d="M50 50 H250 V250 H50 Z"/>
+            <line class="grain" x1="90" y1="220" x2="90" y2="80" marker-end="url(#head)"/>
+            <circle class="drill" cx="150" cy="150" r="1.5"/></g>
+            </svg>
+            """;
+
+    @TempDir
+    Path folder;
+
+    /**
+     * By hand; a point of the print lies where the hole of the first square comes. Stripes across every 32 cm: two squares side
+     * by side on 40 cm, the next two 32 cm on, 52 cm in all where 40 would do. Stripes along: two rows that are 32 cm apart on
+     * 60 cm, and nothing lost along them.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "40, 'lengthwise: 32, origin: {from-start: 10}',                                 520",
+        "60, 'crosswise: 32, origin: {from-selvedge: 10}',                               400",
+        "60, 'lengthwise: 32, crosswise: 32, origin: {from-start: 10, from-selvedge: 10}', 520",
+    })
+    void squaresMeetThePrint(String width, String repeat, int millimetres) throws IOException {
+        made(job(width, repeat));
+        assertThat(report("json")).contains("\"length_mm\" : " + millimetres + ".000");
+        assertThat(checked()).contains("nothing wrong");
+    }
+
+    @Test
+    void whatMatchingCostsAndHowTheClothLiesIsSaid() throws IOException {
+        made(job("40", "lengthwise: 32, origin: {from-start: 10}"));
+        assertThat(report("html"))
+                .contains("Matching the print adds 12 cm (4 3/4 in), 1.20: ")
+                .contains("it comes again every 32 cm (12 5/8 in) lengthwise")
+                .contains("a point of the print lies 10 cm (3 7/8 in) from the cut end");
+        assertThat(Files.readString(folder.resolve("out/cloth.svg"))).contains("Matched print");
+    }
+
+    @Test
+    void aRepeatWithoutMatchPointsAddsNothing() throws IOException {
+        made(job("40", "lengthwise: 32").replace(", match-point: {at: drill-hole 1, tolerance: 0}", ""));
+        assertThat(report("json")).contains("\"length_mm\" : 400.000").doesNotContain("Matching", "whole_repeat");
+        assertThat(report("html")).doesNotContain("atched print");
+    }
+
+    /**
+     * By hand: two plies of two squares side by side with 2 cm at each end are 24 cm each; the next ply begins at 32 cm, so the marker
+     * is 28 cm long, 8 cm of it behind the squares, and 64 cm are bought.
+     */
+    @Test
+    void everyPlyBeginsWhereThePrintComesAgain() throws IOException {
+        made(job("40", "lengthwise: 32, origin: {from-start: 12}")
+                .replace("form: single-layer", "form: plies-face-up, plies: 2")
+                .replace("each-end: 0", "each-end: 2"));
+        assertThat(report("json"))
+                .contains(
+                        "\"length_mm\" : 280.000", "\"buy_mm\" : 640.000", "\"of_it_to_a_whole_repeat_mm\" : 160.000");
+        assertThat(report("html"))
+                .contains("of it, behind the last piece to a whole repeat of the print")
+                .contains("Each ply begins 32 cm (12 5/8 in) behind the start of the one before, which is one repeat");
+        assertThat(checked()).contains("nothing wrong");
+    }
+
+    /** Uneven stripes and checks look different turned round (Pacific Northwest Extension PNW187). */
+    @Test
+    void anUnevenRepeatIsOneWay() throws IOException {
+        made(job("40", "lengthwise: 32, uneven: yes"));
+        assertThat(report("json")).contains("\"direction\" : \"one-way\"").doesNotContain("has an up and a down");
+        made(job("40", "lengthwise: 32"));
+        assertThat(report("json")).contains("\"direction\" : \"one-way\"", "has an up and a down");
+        made(job("40", "lengthwise: 32, uneven: yes")
+                .replace("    repeat:", "    direction: one-way-per-garment\n    repeat:"));
+        assertThat(run(job("40", "lengthwise: 32, uneven: yes")
+                        .replace("    repeat:", "    direction: either-way\n    repeat:")))
+                .isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(said()).contains("fabrics.cloth.direction", "uneven", "one-way-per-garment", "leave direction out");
+    }
+
+    private final StringWriter text = new StringWriter();
+
+    private static String job(String width, String repeat) {
+        return JOB.replace("WIDTH", width).replace("REPEAT", repeat);
+    }
+
+    private void made(String job) throws IOException {
+        assertThat(run(job)).as(said()).isEqualTo(ExitCode.DONE.number());
+    }
+
+    private int run(String job) throws IOException {
+        Files.writeString(folder.resolve("patch.svg"), PATCH);
+        Files.writeString(folder.resolve("job.yaml"), job);
+        return command(
+                "marker",
+                folder.resolve("job.yaml").toString(),
+                "--out",
+                folder.resolve("out").toString(),
+                "--iterations",
+                "20",
+                "--workers",
+                "1");
+    }
+
+    private String checked() {
+        text.getBuffer().setLength(0);
+        command(
+                "check",
+                folder.resolve("out/cloth.svg").toString(),
+                "--job",
+                folder.resolve("job.yaml").toString());
+        return said();
+    }
+
+    private int command(String... words) {
+        PrintWriter out = new PrintWriter(text, true);
+        return Main.run(out, out, words);
+    }
+
+    private String said() {
+        return text.toString();
+    }
+
+    private String report(String ending) throws IOException {
+        return Files.readString(folder.resolve("out/report." + ending));
+    }
+}

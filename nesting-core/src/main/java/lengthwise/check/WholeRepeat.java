@@ -1,0 +1,39 @@
+package lengthwise.check;
+
+import java.util.List;
+import lengthwise.model.Fabric;
+import lengthwise.model.Length;
+import lengthwise.model.Repeat;
+
+/** Where plies are matched, one begins a whole number of lengthwise repeats behind the other, end allowances included. */
+final class WholeRepeat {
+    private final Fabric fabric;
+    private final Length tolerance;
+
+    WholeRepeat(Fabric fabric, Length tolerance) {
+        this.fabric = fabric;
+        this.tolerance = tolerance;
+    }
+
+    List<Violation> violations(List<Wanted> wanted, Length marker) {
+        long repeat = fabric.repeatOnTable()
+                .map(Repeat::lengthwise)
+                .orElse(Length.ZERO)
+                .micrometres();
+        boolean matched =
+                wanted.stream().anyMatch(one -> one.piece().matchPoint().isPresent());
+        int plies = fabric.spread().lengths();
+        if (repeat == 0 || !matched || plies < 2) {
+            return List.of();
+        }
+        Length onward = fabric.spread()
+                .startAllowance()
+                .plus(marker)
+                .plus(fabric.spread().endAllowance());
+        long over = onward.micrometres() % repeat;
+        long off = Math.min(over, repeat - over);
+        return off <= tolerance.micrometres()
+                ? List.of()
+                : List.of(new Violation.SplitRepeat(onward, new Length(repeat), off / 1000.0));
+    }
+}
