@@ -13,6 +13,7 @@ import lengthwise.solver.SearchResult.StopReason;
  * @param lowerBound no marker for this order can be shorter
  * @param assumptions what was assumed, for the marker and the report
  * @param costs what the rules of this fabric cost, or another way of spreading would, a sentence each
+ * @param fillers of each kind, how many lie in the marker
  * @param surplus pieces that are cut and not ordered, said honestly (odd pieces on folded fabric)
  */
 public record FabricRun(
@@ -22,6 +23,7 @@ public record FabricRun(
         List<Assumption> assumptions,
         List<String> surplus,
         List<String> costs,
+        List<Filling.Kind> fillers,
         Progress progress,
         StopReason reason) {
     /**

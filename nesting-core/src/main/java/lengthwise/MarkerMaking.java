@@ -17,6 +17,7 @@ import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
 import lengthwise.rules.Demand;
+import lengthwise.rules.FillerRule;
 import lengthwise.rules.Ruling;
 import lengthwise.solver.Layout;
 import lengthwise.solver.Progress;
@@ -53,6 +54,9 @@ public final class MarkerMaking {
             MarkerOrder order, Optional<Marker> strict, Search search, BiConsumer<Marker, Progress> watcher) {
         Ruling ruling = Ruling.of(order);
         if (ruling instanceof Ruling.Refused refused) {
+            return new MarkerAnswer.Impossible(refused.reason());
+        }
+        if (FillerRule.of(order) instanceof Ruling.Refused refused) {
             return new MarkerAnswer.Impossible(refused.reason());
         }
         Ruling.Task ruled = (Ruling.Task) ruling;

@@ -4,11 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lengthwise.check.MarkerCheck;
+import lengthwise.model.Bundle;
+import lengthwise.model.CutPiece;
+import lengthwise.model.Garment;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.PlacedPiece;
+import lengthwise.model.Placement;
+import lengthwise.model.Size;
+import lengthwise.rules.FillerRule;
 import lengthwise.rules.Ruling;
 import lengthwise.solver.Search;
 import lengthwise.solver.StopRule;
@@ -68,6 +75,25 @@ class MarkerFuzzTest {
             assertThat(MarkerCheck.violations(marker)).isEmpty();
         }
         assertThat(asReadBack(made.marker())).isEmpty();
+        fillersAddNoLength(order, made.marker(), seed);
+    }
+
+    /** One more garment of the order's first kind as a filler, twice at most. */
+    private static void fillersAddNoLength(MarkerOrder order, Marker marker, long seed) {
+        List<CutPiece> pieces = order.bundles().get(0).pieces();
+        MarkerOrder withFillers = order.withFillers(IntStream.rangeClosed(1, 2)
+                .mapToObj(i -> new Bundle(new Garment(order.bundles().size() + i, Size.ONE), pieces.subList(0, 1)))
+                .toList());
+        if (!(FillerRule.of(withFillers) instanceof Ruling.Task)) {
+            return;
+        }
+        Marker plain = new Marker(withFillers, marker.placements(), marker.length());
+        Marker filled = Filling.of(plain, Search.of(progress -> 0, seed, 1)).marker();
+        assertThat(filled.length()).isEqualTo(marker.length());
+        assertThat(filled.placements()).startsWith(marker.placements().toArray(new Placement[0]));
+        assertThat(MarkerCheck.violations(filled)).isEmpty();
+        assertThat(asReadBack(new Marker(withFillers, filled.placements(), filled.length())))
+                .isEmpty();
     }
 
     /** What passes exactly passes to a tolerance. */

@@ -42,7 +42,9 @@ final class Budget {
     }
 
     private static double weight(FabricOrder fabric) {
-        int asides = fabric.freer().size() + (fabric.otherwise().isPresent() ? 1 : 0);
+        int asides = fabric.freer().size()
+                + (fabric.otherwise().isPresent() ? 1 : 0)
+                + (fabric.order().fillers().isEmpty() ? 0 : 1);
         return contours(fabric.order()) * (1 + ASIDE * asides)
                 + fabric.comparison().map(Budget::contours).orElse(0);
     }
@@ -62,6 +64,12 @@ final class Budget {
     /** Returns a short search beside it. */
     Search aside(MarkerOrder order, long seed, int workers) {
         return next(order, ASIDE, seed, workers);
+    }
+
+    /** Returns the search for the fillers of a marker: as long as one aside, and where rounds alone count, without end. */
+    Search filling(MarkerOrder order, long seed, int workers) {
+        Search aside = aside(order, seed, workers);
+        return clock ? aside : Search.of(progress -> 0, seed, workers);
     }
 
     /**

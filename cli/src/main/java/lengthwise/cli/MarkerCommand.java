@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lengthwise.FabricRun;
+import lengthwise.Filling;
 import lengthwise.MarkerAnswer;
 import lengthwise.MarkerMaking;
 import lengthwise.Run;
@@ -273,11 +274,14 @@ final class MarkerCommand implements Callable<Integer> {
                     return ExitCode.CHECK_FAILED;
                 }
                 MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
+                Filling filling = Filling.of(
+                        made.marker(),
+                        budget.filling(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested));
                 Costs costs = new Costs(budget, seed, workers, interrupt::isRequested);
                 if (Costs.areAsked(fabric) && !interrupt.isRequested()) {
                     line.after("now what its rules cost, by shorter searches");
                 }
-                runs.add(run(costs.withOtherChoice(fabric, made), made, costs.of(fabric, made)));
+                runs.add(run(costs.withOtherChoice(fabric, made), made, filling, costs.of(fabric, made)));
             }
             boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
             Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
@@ -307,14 +311,16 @@ final class MarkerCommand implements Callable<Integer> {
         return System.console() != null;
     }
 
-    private static FabricRun run(Orders.FabricOrder fabric, MarkerAnswer.Made made, List<String> costs) {
+    private static FabricRun run(
+            Orders.FabricOrder fabric, MarkerAnswer.Made made, Filling filling, List<String> costs) {
         return new FabricRun(
-                made.marker(),
+                filling.marker(),
                 made.lowerBound(),
                 Purchase.of(made.marker().length(), fabric.order().fabric()),
                 fabric.assumptions(),
                 made.surplus(),
                 costs,
+                filling.kinds(),
                 made.progress(),
                 made.reason());
     }

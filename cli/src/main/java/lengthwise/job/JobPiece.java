@@ -11,6 +11,7 @@ import lengthwise.model.Length;
  * @param cut how often it is cut from which fabric; empty where nothing is said
  * @param drawn the side of the body, as worn, that the piece as drawn belongs to; {@link Hand#LEFT} or {@link Hand#RIGHT}
  * @param gap its own least distance to other pieces; between two pieces the larger gap counts
+ * @param filler where it belongs to no garment and goes in only where it adds no length: how often at most
  * @param strip present where the piece is not drawn but is a plain strip
  */
 public record JobPiece(
@@ -21,9 +22,23 @@ public record JobPiece(
         Optional<Hand> drawn,
         Optional<MatchPoint> matchPoint,
         Optional<Length> gap,
+        Optional<Integer> filler,
         Optional<JobStrip> strip) {
     public JobPiece {
         cut = List.copyOf(cut);
+    }
+
+    /** A piece of every garment. */
+    public JobPiece(
+            String name,
+            List<CutRequest> cut,
+            Optional<Up> up,
+            Optional<ArrowMeaning> arrowMeans,
+            Optional<Hand> drawn,
+            Optional<MatchPoint> matchPoint,
+            Optional<Length> gap,
+            Optional<JobStrip> strip) {
+        this(name, cut, up, arrowMeans, drawn, matchPoint, gap, Optional.empty(), strip);
     }
 
     /** Where the up end of a piece is. */

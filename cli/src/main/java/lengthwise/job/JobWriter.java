@@ -240,6 +240,7 @@ public final class JobWriter {
                             .orElse("") + "}");
         });
         piece.gap().ifPresent(gap -> parts.add("gap: " + length(gap)));
+        piece.filler().ifPresent(most -> parts.add("filler: {at-most: " + most + "}"));
         return braces(parts);
     }
 

@@ -170,7 +170,8 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
                     warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
                 } else {
-                    MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles);
+                    MarkerOrder order =
+                            new MarkerOrder(fabric, gap, ownGaps(), bundles, fillers(said, fabric, assumed));
                     Optional<Fabric> comparison = said.spread()
                             .compare()
                             .map(form -> FabricMaking.of(said.withForm(form), new Assumptions()));
@@ -248,6 +249,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 throws JobException {
             List<CutPiece> pieces = new ArrayList<>();
             for (String name : book.names()) {
+                if (isFiller(name)) {
+                    continue;
+                }
                 try {
                     PatternBook.Page page = book.page(name, line.size());
                     for (CutRequest request : requests(name, page, said, assumed)) {
@@ -259,7 +263,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             }
             for (JobPiece piece : job.pieces()) {
                 for (CutRequest request : piece.cut()) {
-                    if (piece.strip().isPresent() && request.role().equals(said.role())) {
+                    if (piece.strip().isPresent()
+                            && piece.filler().isEmpty()
+                            && request.role().equals(said.role())) {
                         try {
                             pieces.add(strip(piece, request, fabric, line, assumed));
                         } catch (JobException question) {
@@ -269,6 +275,55 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 }
             }
             return pieces;
+        }
+
+        private boolean isFiller(String name) {
+            return job.piece(name).flatMap(JobPiece::filler).isPresent();
+        }
+
+        /** Returns the units of the fillers, numbered on after the garments, by the same numbers in every fabric. */
+        private List<Bundle> fillers(JobFabric said, Fabric fabric, Assumptions assumed) throws JobException {
+            List<Bundle> fillers = new ArrayList<>();
+            int number = 1 + job.order().stream().mapToInt(OrderLine::make).sum();
+            for (JobPiece piece : job.pieces()) {
+                List<CutPiece> unit = piece.filler().isPresent() ? fillerUnit(piece, said, fabric, assumed) : List.of();
+                for (int i = 0; i < piece.filler().orElse(0); i++, number++) {
+                    if (!unit.isEmpty()) {
+                        fillers.add(new Bundle(new Garment(number, Size.ONE), unit));
+                    }
+                }
+            }
+            return fillers;
+        }
+
+        private List<CutPiece> fillerUnit(JobPiece piece, JobFabric said, Fabric fabric, Assumptions assumed)
+                throws JobException {
+            try {
+                List<CutPiece> unit = new ArrayList<>();
+                if (piece.strip().isPresent()) {
+                    OrderLine anyone = new OrderLine(Size.ONE, 1, List.of());
+                    for (CutRequest request : piece.cut()) {
+                        if (request.role().equals(said.role())) {
+                            unit.add(strip(piece, request, fabric, anyone, assumed));
+                        }
+                    }
+                    return unit;
+                }
+                if (book.pages(piece.name()).size() > 1) {
+                    throw new JobException(
+                            "%s is a filler, which belongs to no size, and is drawn in %d sizes; draw it in one"
+                                    .formatted(
+                                            piece.name(),
+                                            book.pages(piece.name()).size()));
+                }
+                PatternBook.Page page = book.page(piece.name(), Size.ONE);
+                for (CutRequest request : requests(piece.name(), page, said, assumed)) {
+                    unit.add(drawn(page, request, said, fabric, Size.ONE, assumed));
+                }
+                return unit;
+            } catch (JobException question) {
+                throw complaints.at("pieces." + piece.name(), String.valueOf(question.getMessage()));
+            }
         }
 
         /** Returns what is cut of a drawn piece from this fabric: as the job says, else as it is lettered, else one. */

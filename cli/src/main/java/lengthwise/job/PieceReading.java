@@ -42,6 +42,7 @@ final class PieceReading {
                 "drawn",
                 "match-point",
                 "gap",
+                "filler",
                 "strip",
                 "runs",
                 "print");
@@ -61,6 +62,12 @@ final class PieceReading {
                     "print",
                     "only a strip ignores the print; for a drawn piece without an up end write up: none");
         }
+        Optional<Integer> filler = piece.read("filler", PieceReading::filler);
+        if (filler.isPresent() && strip.isPresent() && strip.get().length() instanceof StripLength.OfMeasure of) {
+            throw piece.need("filler", "")
+                    .keyError("a filler belongs to no wearer, so that it has no %s; give the strip a length of its own"
+                            .formatted(of.measure()));
+        }
         return new JobPiece(
                 entry.name(),
                 piece.read("cut", this::cut).orElse(List.of()),
@@ -69,7 +76,13 @@ final class PieceReading {
                 piece.read("drawn", e -> e.word(Hand.class, List.of("left", "right"), Set.of())),
                 piece.read("match-point", this::matchPoint),
                 piece.read("gap", this::gap),
+                filler,
                 strip);
+    }
+
+    private static int filler(Entry entry) throws JobException {
+        Fields filler = entry.fields("{at-most: 12}", "at-most");
+        return Measuring.count(filler.need("at-most", "12"), MOST_CUT, "how many at most in the whole job, such as 12");
     }
 
     private static void refuse(Fields piece, String key, String why) throws JobException {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import lengthwise.FabricRun;
+import lengthwise.Filling;
 import lengthwise.Run;
 import lengthwise.geometry.Box;
 import lengthwise.model.Fabric;
@@ -122,6 +123,7 @@ final class ReportHtml {
         html.element("h3", "Spread and cut");
         Page.list(html, "ol", CuttingSteps.of(marker));
         CutListTable.write(html, CutList.of(marker));
+        fillers(fabricRun.fillers());
         surplus(fabricRun.surplus());
         html.close().line();
     }
@@ -370,6 +372,24 @@ final class ReportHtml {
                     assumption.otherChoice().isEmpty() ? "not worked out" : assumption.otherChoice());
         }
         html.close().line().close().line();
+    }
+
+    private void fillers(List<Filling.Kind> fillers) {
+        if (!fillers.isEmpty()) {
+            html.element("h3", "Fillers, where they add no length");
+            Page.list(html, "ul", fillers.stream().map(ReportHtml::sentence).toList());
+        }
+    }
+
+    private static String sentence(Filling.Kind kind) {
+        int out = kind.atMost() - kind.laid();
+        return "%s: %s of %s %s laid%s."
+                .formatted(
+                        kind.piece(),
+                        Integer.toString(kind.laid()),
+                        Integer.toString(kind.atMost()),
+                        kind.laid() == 1 ? "is" : "are",
+                        out == 0 ? "" : "; for " + out + " no room was found");
     }
 
     private void surplus(List<String> surplus) {

@@ -12,6 +12,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import lengthwise.FabricRun;
+import lengthwise.Filling;
 import lengthwise.Run;
 import lengthwise.geometry.Box;
 import lengthwise.model.CutOut;
@@ -141,6 +142,7 @@ final class ReportJson {
         }
         json.writeEndArray();
         strings("costs", run.costs());
+        fillers(run.fillers());
         strings("surplus", run.surplus());
         json.writeStringField("stop_reason", word(run.reason().name()));
         json.writeNumberField("iterations", run.progress().iteration());
@@ -176,6 +178,18 @@ final class ReportJson {
             length("strip_width_mm", block.strip());
             length("strip_length_mm", block.side());
             length("gap_mm", block.gap());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void fillers(List<Filling.Kind> fillers) throws IOException {
+        json.writeArrayFieldStart("fillers");
+        for (Filling.Kind kind : fillers) {
+            json.writeStartObject();
+            json.writeStringField("piece", kind.piece());
+            json.writeNumberField("laid", kind.laid());
+            json.writeNumberField("at_most", kind.atMost());
             json.writeEndObject();
         }
         json.writeEndArray();

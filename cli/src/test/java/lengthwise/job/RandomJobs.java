@@ -194,6 +194,7 @@ final class RandomJobs {
 
     private JobPiece piece(String name, List<JobFabric> fabrics) {
         boolean strip = chance();
+        Optional<Integer> filler = maybe(() -> random.nextInt(1, 30));
         List<CutRequest> cut = new ArrayList<>();
         for (JobFabric fabric : some(fabrics, strip ? 1 : 0)) {
             cut.add(new CutRequest(fabric.role(), random.nextInt(1, 9), maybe(() -> one(Cut.Manner.values()))));
@@ -207,9 +208,10 @@ final class RandomJobs {
                     Optional.empty(),
                     Optional.empty(),
                     maybe(() -> length(20_000)),
+                    filler,
                     Optional.of(new JobStrip(
                             length(90_000),
-                            stripLength(),
+                            filler.isPresent() ? new StripLength.Fixed(length(2_000_000)) : stripLength(),
                             maybe(() -> one(Runs.values())),
                             maybe(() -> one(PrintUse.values())))));
         }
@@ -221,6 +223,7 @@ final class RandomJobs {
                 maybe(() -> chance() ? Hand.LEFT : Hand.RIGHT),
                 maybe(() -> new MatchPoint(one(Mark.values()), random.nextInt(1, 20), maybe(() -> length(5_000)))),
                 maybe(() -> length(20_000)),
+                filler,
                 Optional.empty());
     }
 

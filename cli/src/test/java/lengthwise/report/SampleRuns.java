@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.FabricRun;
+import lengthwise.Filling;
 import lengthwise.Run;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
@@ -58,6 +59,7 @@ final class SampleRuns {
                 List.of(new FabricRun.Assumption("One layer.", "Folded: 1.20 m.")),
                 List.of("One loop more than ordered."),
                 List.of("One-way adds 4 cm."),
+                List.of(new Filling.Kind("loop", 3, 5)),
                 new Progress(1234, 1000, 5000, Duration.ofSeconds(3), Duration.ofSeconds(1), 1),
                 StopReason.BUDGET);
     }

@@ -3,6 +3,9 @@ package lengthwise.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
@@ -24,6 +27,7 @@ public final class MarkerCheck {
     private final MarkerOrder order;
     private final Length tolerance;
     private final List<Wanted> wanted;
+    private final List<Wanted> fillers;
     private final ShapeReader shapes;
     private final List<PieceRule> rules;
 
@@ -31,7 +35,8 @@ public final class MarkerCheck {
         Fabric fabric = order.fabric();
         this.order = order;
         this.tolerance = tolerance;
-        this.wanted = Wanted.of(order);
+        this.wanted = Wanted.of(order.bundles(), fabric);
+        this.fillers = Wanted.of(order.fillers(), fabric);
         this.shapes = new ShapeReader(tolerance);
         this.rules = List.of(
                 new GrainLine(),
@@ -79,19 +84,34 @@ public final class MarkerCheck {
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
         }
         Count count = new Count(order.fabric().spread());
+        List<Wanted> all = withFillers(known);
         violations.addAll(
                 order.fabric().direction() == Direction.ONE_WAY_PER_GARMENT
-                        ? new GarmentDirection(count).violations(wanted, known)
-                        : count.violations(wanted, known));
+                        ? new GarmentDirection(count).violations(all, known)
+                        : count.violations(all, known));
         return violations;
+    }
+
+    /** Returns what has to be there: all that is ordered, and of the fillers each of which some part is there. */
+    private List<Wanted> withFillers(List<Laid> known) {
+        Set<Integer> there = known.stream()
+                .flatMap(laid -> laid.wanted().stream())
+                .map(one -> one.garment().number())
+                .collect(Collectors.toSet());
+        return Stream.concat(
+                        wanted.stream(),
+                        fillers.stream()
+                                .filter(one -> there.contains(one.garment().number())))
+                .toList();
     }
 
     /** Finds out what a piece is in the order and how it lies. */
     private Optional<Laid> identified(PlacedPiece piece, List<Violation> violations) {
         List<Wanted> found = new ArrayList<>();
         for (int garment : piece.garments().stream().distinct().toList()) {
-            List<Wanted> named =
-                    wanted.stream().filter(one -> one.isNamed(piece, garment)).toList();
+            List<Wanted> named = Stream.concat(wanted.stream(), fillers.stream())
+                    .filter(one -> one.isNamed(piece, garment))
+                    .toList();
             named.stream()
                     .filter(one -> !shapes.readings(piece.outline(), one.piece().outline())
                             .isEmpty())

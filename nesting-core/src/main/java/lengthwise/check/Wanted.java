@@ -14,7 +14,6 @@ import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
-import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Unfolding;
@@ -31,13 +30,13 @@ import lengthwise.model.Unfolding;
  */
 record Wanted(
         Garment garment, Piece piece, boolean onFold, int asDrawn, int mirrored, Hand drawnHand, boolean upMatters) {
-    /** Returns the needs of the whole order, in its order. A piece that a bundle names twice is wanted that often. */
-    static List<Wanted> of(MarkerOrder order) {
+    /** Returns the needs of some bundles, in their order. A piece that a bundle names twice is wanted that often. */
+    static List<Wanted> of(List<Bundle> bundles, Fabric fabric) {
         List<Wanted> all = new ArrayList<>();
-        for (Bundle bundle : order.bundles()) {
+        for (Bundle bundle : bundles) {
             Map<Piece, Wanted> ofGarment = new LinkedHashMap<>();
             for (CutPiece cut : bundle.pieces()) {
-                Wanted wanted = of(bundle.garment(), cut, order.fabric());
+                Wanted wanted = of(bundle.garment(), cut, fabric);
                 ofGarment.merge(wanted.piece, wanted, Wanted::and);
             }
             all.addAll(ofGarment.values());

@@ -9,11 +9,19 @@ import java.util.Set;
  *
  * @param gap the least distance between two pieces that have no gap of their own
  * @param ownGaps by the names of those that have; between two pieces the larger of their gaps counts
+ * @param fillers what may lie in the marker besides, where it adds no length; each is a unit of its own, whole or not
+ *     there, with a number that no garment has
  */
-public record MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles) {
+public record MarkerOrder(
+        Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles, List<Bundle> fillers) {
     public MarkerOrder {
         ownGaps = Map.copyOf(ownGaps);
         bundles = List.copyOf(bundles);
+        fillers = List.copyOf(fillers);
+    }
+
+    public MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles) {
+        this(fabric, gap, ownGaps, bundles, List.of());
     }
 
     public MarkerOrder(Fabric fabric, Length gap, List<Bundle> bundles) {
@@ -21,11 +29,15 @@ public record MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps
     }
 
     public MarkerOrder withFabric(Fabric other) {
-        return new MarkerOrder(other, gap, ownGaps, bundles);
+        return new MarkerOrder(other, gap, ownGaps, bundles, fillers);
     }
 
     public MarkerOrder withBundles(List<Bundle> others) {
-        return new MarkerOrder(fabric, gap, ownGaps, others);
+        return new MarkerOrder(fabric, gap, ownGaps, others, fillers);
+    }
+
+    public MarkerOrder withFillers(List<Bundle> others) {
+        return new MarkerOrder(fabric, gap, ownGaps, bundles, others);
     }
 
     /** Returns the order for some of its garments, by their numbers. */

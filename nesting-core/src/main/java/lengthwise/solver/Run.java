@@ -25,6 +25,7 @@ final class Run {
     private long movesBefore;
     private @Nullable Pairs searching;
     private int asides;
+    private long aim;
     private Layout best = new Layout(List.of(), Long.MAX_VALUE);
     private Instant lastGain;
     private Instant lastWord;
@@ -43,6 +44,16 @@ final class Run {
     /** Takes a legal layout in place of the constructive pass. */
     void beginWith(Layout known) {
         best = known;
+    }
+
+    /** Ends the search with the first layout that is no longer than this, and looks for one of this length at once. */
+    void aimAt(long length) {
+        aim = length;
+    }
+
+    /** Returns the length to aim at, or 0 where shorter is better without end. */
+    long aim() {
+        return aim;
     }
 
     SearchResult result() {
@@ -68,7 +79,7 @@ final class Run {
             return new SearchResult.Solved(best, bound, lastProgress, reason());
         }
         boolean packed = isOver(0, 0, best) && rectangles.isPresent();
-        Optional<BlockRace> race = packed || isSpent() ? Optional.empty() : BlockRace.of(task);
+        Optional<BlockRace> race = packed || aim > 0 || isSpent() ? Optional.empty() : BlockRace.of(task);
         if (race.isPresent()) {
             Layout chosen = race.get().run(this, best);
             offer(chosen, 0);
@@ -239,7 +250,10 @@ final class Run {
         Progress progress = progress(iteration, lastImprovement);
         lastProgress = progress;
         tell(progress);
-        return isProven(of.length()) || cancelled() || search.stop().isMet(progress);
+        return isProven(of.length())
+                || of.length() <= aim
+                || cancelled()
+                || search.stop().isMet(progress);
     }
 
     private synchronized void tell(Progress progress) {

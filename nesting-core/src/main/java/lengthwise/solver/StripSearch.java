@@ -31,4 +31,22 @@ public final class StripSearch {
         known.ifPresent(run::beginWith);
         return run.result();
     }
+
+    /**
+     * Looks for a layout that is no longer than some length, and ends with the first one; not finding one proves nothing.
+     *
+     * @param length in micrometres, above 0
+     */
+    public static Optional<Layout> within(long length, LayoutTask layoutTask, Search search) {
+        PreparedTask task = new PreparedTask(layoutTask);
+        if (!task.unplaceable().isEmpty() || task.lowerBound() > length) {
+            return Optional.empty();
+        }
+        Run run = new Run(task, search);
+        run.aimAt(length);
+        return run.result() instanceof SearchResult.Solved solved
+                        && solved.layout().length() <= length
+                ? Optional.of(solved.layout())
+                : Optional.empty();
+    }
 }

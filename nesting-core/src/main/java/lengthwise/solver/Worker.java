@@ -111,7 +111,8 @@ final class Worker {
     }
 
     private void shorten(double step) {
-        long shorter = Math.max(lowerBound, Math.min((long) (best.length() * (1 - step)), best.length() - 1));
+        long next = Math.min((long) (best.length() * (1 - step)), best.length() - 1);
+        long shorter = Math.max(lowerBound, run.aim() > 0 ? Math.min(next, run.aim()) : next);
         for (Variant variant : state.variant) {
             shorter = Math.max(shorter, variant.region().leastLength());
         }
