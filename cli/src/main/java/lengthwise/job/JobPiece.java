@@ -12,6 +12,7 @@ import lengthwise.model.Length;
  * @param drawn the side of the body, as worn, that the piece as drawn belongs to; {@link Hand#LEFT} or {@link Hand#RIGHT}
  * @param gap its own least distance to other pieces; between two pieces the larger gap counts
  * @param filler where it belongs to no garment and goes in only where it adds no length: how often at most
+ * @param lying how it lies on its cloth, where that is not as on any other
  * @param strip present where the piece is not drawn but is a plain strip
  */
 public record JobPiece(
@@ -23,6 +24,7 @@ public record JobPiece(
         Optional<MatchPoint> matchPoint,
         Optional<Length> gap,
         Optional<Integer> filler,
+        Lying lying,
         Optional<JobStrip> strip) {
     public JobPiece {
         cut = List.copyOf(cut);
@@ -38,7 +40,21 @@ public record JobPiece(
             Optional<MatchPoint> matchPoint,
             Optional<Length> gap,
             Optional<JobStrip> strip) {
-        this(name, cut, up, arrowMeans, drawn, matchPoint, gap, Optional.empty(), strip);
+        this(name, cut, up, arrowMeans, drawn, matchPoint, gap, Optional.empty(), Lying.UNSAID, strip);
+    }
+
+    /** How a drawn piece lies on its cloth beyond what its arrow says. */
+    public record Lying(Optional<Grain> grain) {
+        /** Nothing is said. */
+        public static final Lying UNSAID = new Lying(Optional.empty());
+    }
+
+    /** Which way the line lies that is drawn on a piece. */
+    public enum Grain {
+        /** On grain, or along the greatest stretch where the arrow means that. */
+        STRAIGHT,
+        /** At 45° to the selvedge. */
+        BIAS
     }
 
     /** Where the up end of a piece is. */

@@ -18,7 +18,9 @@ public record JobStrip(Length cutWidth, StripLength length, Optional<Runs> runs,
     public enum Runs {
         LENGTHWISE,
         CROSSWISE,
-        EITHER
+        EITHER,
+        /** At 45° to the selvedge. */
+        BIAS
     }
 
     /** Whether a strip minds the direction of the print. */

@@ -241,6 +241,7 @@ public final class JobWriter {
         });
         piece.gap().ifPresent(gap -> parts.add("gap: " + length(gap)));
         piece.filler().ifPresent(most -> parts.add("filler: {at-most: " + most + "}"));
+        piece.lying().grain().ifPresent(grain -> parts.add("grain: " + Entry.word(grain)));
         return braces(parts);
     }
 

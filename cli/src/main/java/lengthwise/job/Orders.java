@@ -405,6 +405,10 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     wrongSideOut,
                     assumed);
             refuseUnopenable(piece, page);
+            boolean opened = cut.manner() == Cut.Manner.ON_FOLD && piece.turning() == Piece.Turning.ON_BIAS;
+            if (opened) {
+                cut = new Cut(cut.count(), Cut.Manner.ALIKE);
+            }
             Optional<Hand> hand = saidPiece.flatMap(JobPiece::drawn);
             if (hand.isEmpty() && cut.manner() == Cut.Manner.PAIR) {
                 assumed.note(
@@ -461,7 +465,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                             .formatted(said.name(), line.size().name())));
             Cut cut = request.cut(true).orElseThrow();
             Piece piece = StripMaking.of(said.name(), strip, length, line.size(), cut.manner(), assumed);
-            Cut counted = cut.manner() == Cut.Manner.PAIR ? new Cut(cut.count() * 2, Cut.Manner.ALIKE) : cut;
+            Cut counted = cut.manner() == Cut.Manner.PAIR
+                    ? new Cut(cut.count() * 2, Cut.Manner.ALIKE)
+                    : StripMaking.laid(cut, piece);
             return new CutPiece(StripMaking.scaled(piece, fabric), counted, Hand.NONE);
         }
     }

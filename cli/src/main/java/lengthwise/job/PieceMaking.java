@@ -80,9 +80,13 @@ final class PieceMaking {
             Assumptions assumed)
             throws JobException {
         PieceMaking making = new PieceMaking(drawn, drawing, said, fabric, onFold, assumed);
-        Piece piece = making.turned(size);
+        Piece piece = making.isOnBias() ? making.onBias(size) : making.turned(size);
         if (wrongSideOut) {
-            piece = piece.mapped(point -> new Point(point.x(), -point.y()));
+            // about the piece's own line
+            piece = piece.mapped(
+                    making.isOnBias()
+                            ? point -> new Point(point.y(), point.x())
+                            : point -> new Point(point.x(), -point.y()));
         }
         return canonical(withShrinkage(making.withSeamAllowance(piece), fabric));
     }
@@ -124,6 +128,64 @@ final class PieceMaking {
                 matchPoint(withGrain),
                 false,
                 withGrain);
+    }
+
+    private boolean isOnBias() {
+        return said.flatMap(piece -> piece.lying().grain())
+                .filter(grain -> grain == JobPiece.Grain.BIAS)
+                .isPresent();
+    }
+
+    /**
+     * Turned onto its line like any other, then once more by 45°, about a point of its own so that it does not matter where
+     * on the page it was drawn. No fold of the cloth runs on the bias: a half piece is opened in between.
+     */
+    private Piece onBias(Size size) throws JobException {
+        refuseBias(meaning());
+        Piece straight = turned(size);
+        Point about = straight.foldEdge()
+                .map(Segment::from)
+                .orElse(new Point(
+                        straight.outline().box().minX(),
+                        straight.outline().box().minY()));
+        UnaryOperator<Point> turn = new Vector(1, 0).onBias().toX();
+        Piece turned = opened(straight).mapped(point -> turn.apply(point.minus(about)));
+        return new Piece(
+                turned.name(),
+                turned.size(),
+                turned.outline(),
+                turned.up(),
+                Piece.Turning.ON_BIAS,
+                Optional.empty(),
+                turned.matchPoint(),
+                false,
+                turned.marks());
+    }
+
+    private Piece opened(Piece half) throws JobException {
+        try {
+            return Unfolding.whole(half);
+        } catch (IllegalArgumentException cannotOpen) {
+            throw new JobException(drawing.file() + ": " + cannotOpen.getMessage());
+        }
+    }
+
+    private void refuseBias(ArrowMeaning meaning) throws JobException {
+        if (meaning == ArrowMeaning.STRETCH) {
+            throw new JobException(
+                    ("%s is cut on the bias (grain: bias), but its arrow means the greatest stretch, which lies along or"
+                                    + " across the cloth: leave grain: bias out, or say arrow-means: grain for this piece.")
+                            .formatted(drawn.name()));
+        }
+        if (addsUnevenShrinkage(fabric)) {
+            throw new JobException(biasShrinksUnevenly(drawn.name(), fabric));
+        }
+    }
+
+    static String biasShrinksUnevenly(String piece, Fabric fabric) {
+        return ("%s is cut on the bias, but %s shrinks differently each way and the shrinkage is added to the pieces: it"
+                        + " would come out skewed on one bias or the other. Wash the cloth first (handled: pre-wash).")
+                .formatted(piece, fabric.name());
     }
 
     private ArrowMeaning meaning() throws JobException {
@@ -307,6 +369,11 @@ final class PieceMaking {
 
     static boolean addsShrinkage(Fabric fabric) {
         return fabric.shrinkage().handled() == Shrinkage.Handling.ADD_TO_PIECES;
+    }
+
+    static boolean addsUnevenShrinkage(Fabric fabric) {
+        return addsShrinkage(fabric)
+                && fabric.shrinkage().lengthwise() != fabric.shrinkage().crosswise();
     }
 
     /** Enlarges a piece by 1 / (1 − s) lengthwise and crosswise, where the shrinkage is added to the pieces. */

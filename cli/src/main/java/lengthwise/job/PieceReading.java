@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lengthwise.job.JobPiece.Grain;
+import lengthwise.job.JobPiece.Lying;
 import lengthwise.job.JobPiece.Mark;
 import lengthwise.job.JobPiece.MatchPoint;
 import lengthwise.job.JobPiece.Up;
@@ -43,13 +45,14 @@ final class PieceReading {
                 "match-point",
                 "gap",
                 "filler",
+                "grain",
                 "strip",
                 "runs",
                 "print");
         Optional<JobStrip> strip = piece.read("strip", e -> strip(e, piece));
         if (strip.isPresent()) {
             piece.need("cut", "{" + roles.get(0) + ": 1}");
-            for (String key : List.of("up", "arrow-means", "drawn", "match-point")) {
+            for (String key : List.of("up", "arrow-means", "drawn", "match-point", "grain")) {
                 refuse(piece, key, "a strip has no drawing; leave this out (print: and runs: say how a strip lies)");
             }
         } else {
@@ -77,6 +80,7 @@ final class PieceReading {
                 piece.read("match-point", this::matchPoint),
                 piece.read("gap", this::gap),
                 filler,
+                new Lying(piece.read("grain", e -> e.word(Grain.class, Set.of()))),
                 strip);
     }
 
@@ -158,7 +162,7 @@ final class PieceReading {
         return new JobStrip(
                 measuring.positive(strip.need("cut-width", "32 mm"), LONGEST_STRIP),
                 stripLength(strip.need("length", "46 cm (or {measure: ribcage, plus: 30 cm})")),
-                piece.read("runs", e -> e.word(Runs.class, Set.of("bias"))),
+                piece.read("runs", e -> e.word(Runs.class, Set.of())),
                 piece.read("print", e -> e.word(PrintUse.class, Set.of())));
     }
 

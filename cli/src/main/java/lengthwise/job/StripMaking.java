@@ -6,6 +6,7 @@ import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.QuarterTurn;
+import lengthwise.geometry.Ring;
 import lengthwise.model.Cut;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
@@ -23,6 +24,11 @@ final class StripMaking {
             assumed.note("%s runs lengthwise, on the straight grain.".formatted(name));
             return JobStrip.Runs.LENGTHWISE;
         });
+        boolean followsPrint = strip.print().isPresent() && strip.print().get() == JobStrip.PrintUse.FOLLOW;
+        Optional<QuarterTurn> up = followsPrint ? Optional.of(QuarterTurn.NONE) : Optional.empty();
+        if (runs == JobStrip.Runs.BIAS) {
+            return onBias(name, strip.cutWidth(), length, size, up);
+        }
         boolean onFold = manner == Cut.Manner.ON_FOLD;
         long laid = onFold ? length.micrometres() / 2 : length.micrometres();
         long width = strip.cutWidth().micrometres();
@@ -32,12 +38,11 @@ final class StripMaking {
         Segment end = new Segment(corner, crosswise ? new Point(width, 0) : new Point(0, width));
         Segment grain =
                 new Segment(new Point(box.maxX() / 6, box.maxY() / 2), new Point(box.maxX() * 5 / 6, box.maxY() / 2));
-        boolean followsPrint = strip.print().isPresent() && strip.print().get() == JobStrip.PrintUse.FOLLOW;
         return new Piece(
                 name,
                 size,
                 Outline.of(box.ring()),
-                followsPrint ? Optional.of(QuarterTurn.NONE) : Optional.empty(),
+                up,
                 runs == JobStrip.Runs.EITHER ? Piece.Turning.ANY_QUARTER : Piece.Turning.ALONG_GRAIN,
                 onFold ? Optional.of(end) : Optional.empty(),
                 Optional.empty(),
@@ -45,14 +50,47 @@ final class StripMaking {
                 new PieceMarks(Optional.of(grain), List.of(), List.of(), List.of()));
     }
 
+    /**
+     * At exactly 45°: of each side the part along an axis is brought to the grid, which changes the side by less than a
+     * micrometre. No fold of the cloth runs across it, so that it is laid whole.
+     */
+    private static Piece onBias(String name, Length width, Length length, Size size, Optional<QuarterTurn> up) {
+        long along = diagonal(length);
+        long across = diagonal(width);
+        Ring ring = Ring.of(across, 0, across + along, along, along, along + across, 0, across);
+        Segment line = new Segment(
+                new Point((across + along / 3) / 2, (across + along / 3) / 2),
+                new Point((across + along * 5 / 3) / 2, (across + along * 5 / 3) / 2));
+        return new Piece(
+                name,
+                size,
+                Outline.of(ring),
+                up,
+                Piece.Turning.ON_BIAS,
+                Optional.empty(),
+                Optional.empty(),
+                true,
+                new PieceMarks(Optional.of(line), List.of(), List.of(), List.of()));
+    }
+
+    private static long diagonal(Length side) {
+        return StrictMath.round(side.micrometres() * StrictMath.sqrt(0.5));
+    }
+
+    /** Returns how often a strip is laid: on the bias a half is opened. */
+    static Cut laid(Cut cut, Piece strip) {
+        return strip.turning() == Piece.Turning.ON_BIAS ? new Cut(cut.count(), Cut.Manner.ALIKE) : cut;
+    }
+
     /** Returns the strip enlarged for shrinkage that is added to pieces. */
     static Piece scaled(Piece strip, Fabric fabric) throws JobException {
-        boolean differs = fabric.shrinkage().lengthwise() != fabric.shrinkage().crosswise();
-        if (strip.turning() == Piece.Turning.ANY_QUARTER && PieceMaking.addsShrinkage(fabric) && differs) {
+        if (strip.turning() != Piece.Turning.ALONG_GRAIN && PieceMaking.addsUnevenShrinkage(fabric)) {
             throw new JobException(
-                    ("%s may run either way, but %s shrinks differently each way and the shrinkage is added"
-                                    + " to the pieces: say runs: lengthwise or runs: crosswise.")
-                            .formatted(strip.name(), fabric.name()));
+                    strip.turning() == Piece.Turning.ON_BIAS
+                            ? PieceMaking.biasShrinksUnevenly(strip.name(), fabric)
+                            : ("%s may run either way, but %s shrinks differently each way and the shrinkage is added"
+                                            + " to the pieces: say runs: lengthwise or runs: crosswise.")
+                                    .formatted(strip.name(), fabric.name()));
         }
         return PieceMaking.withShrinkage(strip, fabric);
     }

@@ -23,6 +23,11 @@ record Vector(long x, long y) {
         return new Vector(turned.x(), turned.y());
     }
 
+    /** Returns the direction 45° from this one that goes to +x when this one goes half way from +x to +y. */
+    Vector onBias() {
+        return new Vector(x + y, y - x);
+    }
+
     /** Returns the turn of the plane that takes this direction to +x; exact where it lies along an axis. */
     UnaryOperator<Point> toX() {
         for (int quarters = 0; quarters < 4; quarters++) {

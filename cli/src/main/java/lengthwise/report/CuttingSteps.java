@@ -1,13 +1,20 @@
 package lengthwise.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import lengthwise.geometry.Point;
+import lengthwise.geometry.Ring;
 import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
+import lengthwise.model.Piece;
+import lengthwise.model.Placement;
 import lengthwise.model.PrintWords;
 import lengthwise.model.SpreadWords;
 
@@ -43,6 +50,7 @@ final class CuttingSteps {
         fabric.mostStretch()
                 .ifPresent(axis -> steps.add("It stretches most %s; pull it to make sure before you cut."
                         .formatted(axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise")));
+        onBias(marker).ifPresent(steps::add);
         steps.add(
                 "Hold the marker or the paper pieces down with weights, or pin inside the pieces, clear of the line.");
         steps.add("Cut along the middle of the line. Notches are short nicks inside the seam allowance.");
@@ -52,6 +60,31 @@ final class CuttingSteps {
                     + StraightBlock.howToCut(blocks));
         }
         return List.copyOf(steps);
+    }
+
+    /** A strip takes its width times the root of two of the selvedge: 45°, by plane geometry. */
+    private static Optional<String> onBias(Marker marker) {
+        Map<String, String> pieces = new LinkedHashMap<>();
+        for (Placement placement : marker.inLayingOrder()) {
+            Piece piece = placement.item().piece();
+            if (piece.turning() == Piece.Turning.ON_BIAS) {
+                pieces.put(piece.name(), piece.name() + (piece.strip() ? ofSelvedge(placement) : ""));
+            }
+        }
+        return pieces.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Cut on the bias, at 45° to the selvedge: %s. The grain arrow on each lies parallel to the selvedge; bias edges stretch, so do not pull them."
+                                .formatted(String.join(", ", pieces.values())));
+    }
+
+    private static String ofSelvedge(Placement strip) {
+        Ring ring = strip.outline().shell();
+        double width =
+                Math.min(ring.edge(0).distance(Point.ORIGIN), ring.edge(1).distance(Point.ORIGIN));
+        Length wide = new Length(Math.round(width));
+        return " (%s wide, takes %s of the selvedge)"
+                .formatted(LengthWords.both(wide), LengthWords.both(wide.scaled(StrictMath.sqrt(2))));
     }
 
     private static String laying(Fabric fabric, String laid) {

@@ -181,8 +181,14 @@ final class PlacementSheet {
     private static String howItLies(Placement placement) {
         Piece piece = placement.item().piece();
         String face = placement.pose().orientation().flipped() ? "turned over" : "as drawn";
-        if (piece.up().isPresent()) {
-            Point up = placement.pose().orientation().apply(piece.up().get().apply(new Point(1, 0)));
+        if (piece.turning() == Piece.Turning.ON_BIAS) {
+            Point own = piece.upEnd().orElse(new Point(1, 1));
+            Point line = placement.pose().orientation().apply(own);
+            String end = piece.up().isPresent() ? ", up " : " ";
+            return (piece.strip() ? "" : face + ", ") + "on the bias" + end + diagonal(line);
+        }
+        if (piece.upEnd().isPresent()) {
+            Point up = placement.pose().orientation().apply(piece.upEnd().get());
             return face + ", up " + arrow(up);
         }
         Optional<Segment> drawn = piece.marks().grainLine();
@@ -197,6 +203,10 @@ final class PlacementSheet {
         Segment middle = GrainLine.middleOfStrip(placement).orElseGet(() -> GrainLine.of(placement));
         Point along = middle.to().minus(middle.from());
         return Math.abs(along.x()) >= Math.abs(along.y()) ? "runs ↔" : "runs ↕";
+    }
+
+    private static String diagonal(Point direction) {
+        return direction.x() >= 0 ? (direction.y() >= 0 ? "↘" : "↗") : (direction.y() >= 0 ? "↙" : "↖");
     }
 
     private static String arrow(Point direction) {

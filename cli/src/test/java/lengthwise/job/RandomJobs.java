@@ -13,6 +13,8 @@ import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
 import lengthwise.job.JobFabric.There;
+import lengthwise.job.JobPiece.Grain;
+import lengthwise.job.JobPiece.Lying;
 import lengthwise.job.JobPiece.Mark;
 import lengthwise.job.JobPiece.MatchPoint;
 import lengthwise.job.JobPiece.Up;
@@ -209,6 +211,7 @@ final class RandomJobs {
                     Optional.empty(),
                     maybe(() -> length(20_000)),
                     filler,
+                    Lying.UNSAID,
                     Optional.of(new JobStrip(
                             length(90_000),
                             filler.isPresent() ? new StripLength.Fixed(length(2_000_000)) : stripLength(),
@@ -224,6 +227,7 @@ final class RandomJobs {
                 maybe(() -> new MatchPoint(one(Mark.values()), random.nextInt(1, 20), maybe(() -> length(5_000)))),
                 maybe(() -> length(20_000)),
                 filler,
+                new Lying(maybe(() -> one(Grain.values()))),
                 Optional.empty());
     }
 

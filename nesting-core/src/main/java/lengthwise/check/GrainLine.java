@@ -3,11 +3,14 @@ package lengthwise.check;
 import lengthwise.model.Piece;
 import lengthwise.model.PlacedPiece;
 
-/** The grain runs parallel to the selvedge, unless the piece is a strip that may run across. */
+/**
+ * The grain runs parallel to the selvedge, unless the piece is a strip that may run across; on the bias a quarter turn
+ * leads to the other bias.
+ */
 final class GrainLine implements PieceRule {
     @Override
     public boolean isKept(PlacedPiece placed, Wanted wanted, Reading reading) {
-        return wanted.piece().turning() == Piece.Turning.ANY_QUARTER || !reading.isAcrossGrain();
+        return wanted.piece().turning() != Piece.Turning.ALONG_GRAIN || !reading.isAcrossGrain();
     }
 
     @Override

@@ -40,6 +40,7 @@ public final class MarkerCheck {
         this.shapes = new ShapeReader(tolerance);
         this.rules = List.of(
                 new GrainLine(),
+                new TrueBias(),
                 new UpEnd(fabric.direction()),
                 new UpEndBelow(fabric.spread()),
                 new HandLetter(fabric.spread()),

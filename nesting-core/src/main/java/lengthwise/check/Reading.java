@@ -2,7 +2,6 @@ package lengthwise.check;
 
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
-import lengthwise.geometry.QuarterTurn;
 import lengthwise.model.Piece;
 
 /**
@@ -20,13 +19,13 @@ record Reading(Pose pose, double deviation) {
         return pose.orientation().turn().quarters() % 2 != 0;
     }
 
-    /** Returns by how many degrees the piece's up end, pointing to {@code up} as drawn, points away from +x. */
-    int degreesFromUp(QuarterTurn up) {
-        Point end = pose.orientation().apply(up.apply(new Point(1, 0)));
-        return end.x() > 0 ? 0 : end.x() < 0 ? 180 : 90;
-    }
-
+    /**
+     * Returns by how many degrees the piece's up end points away from +x: 0, 90 or 180. On the bias it points to one end
+     * of the fabric and to one selvedge alike, and the end counts: 0 or 180.
+     */
     int degreesFromUp(Piece piece) {
-        return degreesFromUp(piece.up().orElseThrow());
+        Point drawn = new Point(1, piece.turning() == Piece.Turning.ON_BIAS ? 1 : 0);
+        Point end = pose.orientation().apply(piece.up().orElseThrow().apply(drawn));
+        return end.x() > 0 ? 0 : end.x() < 0 ? 180 : 90;
     }
 }

@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import lengthwise.model.Direction;
+import lengthwise.model.Piece;
 import lengthwise.model.PlacedPiece;
 
 /**
@@ -25,6 +26,7 @@ final class UpEnd implements PieceRule {
 
     @Override
     public Violation violation(PlacedPiece placed, Wanted wanted, Reading reading) {
-        return new Violation.WrongWayUp(placed, reading.degreesFromUp(wanted.piece()));
+        boolean bias = wanted.piece().turning() == Piece.Turning.ON_BIAS;
+        return new Violation.WrongWayUp(placed, bias ? 135 : reading.degreesFromUp(wanted.piece()));
     }
 }

@@ -125,6 +125,15 @@ public sealed interface Violation {
         }
     }
 
+    /** A piece that is to be cut on the bias does not lie at 45° to the selvedge. */
+    record OffBias(PlacedPiece piece, double degrees) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies %s° off the true bias, which is 45° to the selvedge."
+                    .formatted(piece.called(), amount(degrees));
+        }
+    }
+
     /** The up end of a piece does not point to the up end of the fabric. */
     record WrongWayUp(PlacedPiece piece, int degrees) implements Violation {
         @Override

@@ -19,14 +19,17 @@ public final class GrainLine {
 
     /**
      * Returns the grain line of a laid piece in marker coordinates, from its tail to its head: the drawn one, else one
-     * of our own along the fabric, well inside the piece.
+     * of our own along the fabric, well inside the piece. The line of a piece on the bias is no grain line.
      */
     public static Segment of(Placement placement) {
-        Optional<Segment> drawn = placement.item().piece().marks().grainLine();
+        Piece piece = placement.item().piece();
+        if (piece.turning() == Piece.Turning.ON_BIAS) {
+            return along(placement.outline(), /* strip= */ false);
+        }
+        Optional<Segment> drawn = piece.marks().grainLine();
         return drawn.map(line -> new Segment(
                         placement.pose().apply(line.from()), placement.pose().apply(line.to())))
-                .orElseGet(() ->
-                        along(placement.outline(), placement.item().piece().strip()));
+                .orElseGet(() -> along(placement.outline(), piece.strip()));
     }
 
     /**

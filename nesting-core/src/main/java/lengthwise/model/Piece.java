@@ -8,7 +8,8 @@ import lengthwise.geometry.Point;
 import lengthwise.geometry.QuarterTurn;
 
 /**
- * A pattern piece in one size, in the frame of its fabric: laid at no turn, its grain runs along +x.
+ * A pattern piece in one size, in the frame of its fabric: laid at no turn, its grain runs along +x; on the bias it is the
+ * cloth's grain that does, and the piece lies at 45° to it.
  *
  * @param name the maker's name for it, the same in every size
  * @param outline the cut line, seam allowance included
@@ -34,7 +35,12 @@ public record Piece(
         /** Grain parallel to the selvedge, either end first. */
         ALONG_GRAIN,
         /** Any quarter turn: a strip that may run lengthwise or crosswise. */
-        ANY_QUARTER
+        ANY_QUARTER,
+        /**
+         * Cut on the bias: the piece's own line runs at 45° to the selvedge, at no turn from +x to +y, and a quarter turn
+         * takes it to the other bias. Where an up end points to +x, it points half way from +x to +y.
+         */
+        ON_BIAS
     }
 
     /** A point of the piece that must fall on a point of the print's lattice, within a tolerance. */
@@ -54,14 +60,24 @@ public record Piece(
                 marks.mapped(map));
     }
 
+    /** Returns the direction of the up end, where the piece has one; its length does not matter. */
+    public Optional<Point> upEnd() {
+        return up.map(turn -> turn.apply(new Point(1, turning == Turning.ON_BIAS ? 1 : 0)));
+    }
+
     /** Says whether the mirrored outline is this outline, moved or given a half turn: left and right are the same. */
     public boolean isSymmetric() {
         return isSymmetricAboutGrain()
-                || Congruence.byTranslation(outline, new Orientation(true, QuarterTurn.HALF).apply(outline));
+                || isItsMirrorImage(turning == Turning.ON_BIAS ? QuarterTurn.THREE_QUARTERS : QuarterTurn.HALF);
     }
 
     /** Says whether the outline mirrored about its grain is this outline, moved: the same also with its up end up. */
     public boolean isSymmetricAboutGrain() {
-        return Congruence.byTranslation(outline, new Orientation(true, QuarterTurn.NONE).apply(outline));
+        return isItsMirrorImage(turning == Turning.ON_BIAS ? QuarterTurn.QUARTER : QuarterTurn.NONE);
+    }
+
+    /** Says whether the outline mirrored about the x axis and turned is this outline, moved. */
+    private boolean isItsMirrorImage(QuarterTurn turn) {
+        return Congruence.byTranslation(outline, new Orientation(true, turn).apply(outline));
     }
 }

@@ -33,7 +33,15 @@ final class DirectionRule {
                 orientations.add(new Orientation(item.mirrored(), turn));
             }
         }
+        if (item.piece().turning() == Piece.Turning.ON_BIAS && fabric.direction() == Direction.ONE_WAY) {
+            orientations.removeIf(orientation -> !pointsUp(item.piece(), orientation));
+        }
         return orientations;
+    }
+
+    /** On the bias an up end points half way to a selvedge; of the two biases either will do. */
+    private static boolean pointsUp(Piece piece, Orientation orientation) {
+        return piece.upEnd().map(end -> orientation.apply(end).x() > 0).orElse(true);
     }
 
     /** Says whether a garment's pieces have to agree on their turn because of this piece. */
@@ -44,9 +52,12 @@ final class DirectionRule {
     private static List<QuarterTurn> turns(Piece piece, Fabric fabric) throws RefusedException {
         List<QuarterTurn> alongGrain = switch (piece.turning()) {
             case ALONG_GRAIN -> List.of(NONE, HALF);
-            case ANY_QUARTER -> List.of(NONE, QUARTER, HALF, THREE_QUARTERS);
+            case ANY_QUARTER, ON_BIAS -> List.of(NONE, QUARTER, HALF, THREE_QUARTERS);
         };
         if (fabric.direction() == Direction.EITHER_WAY || piece.up().isEmpty()) {
+            return alongGrain;
+        }
+        if (piece.turning() == Piece.Turning.ON_BIAS && fabric.direction() == Direction.ONE_WAY) {
             return alongGrain;
         }
         QuarterTurn upright = piece.up().get().inverse();

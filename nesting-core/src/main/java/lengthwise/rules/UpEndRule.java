@@ -31,7 +31,7 @@ final class UpEndRule {
 
     private static Piece upright(Piece piece) {
         QuarterTurn up = piece.up().orElse(QuarterTurn.NONE);
-        boolean keepsGrain = up.quarters() % 2 == 0 || piece.turning() == Turning.ANY_QUARTER;
+        boolean keepsGrain = up.quarters() % 2 == 0 || piece.turning() != Turning.ALONG_GRAIN;
         return up == QuarterTurn.NONE || !keepsGrain ? piece : turned(piece, up.inverse());
     }
 

@@ -133,12 +133,16 @@ public final class RandomOrders {
     }
 
     private CutPiece strip(String name) {
-        Ring ring = new Box(0, 0, random.nextLong(100_000, 450_000), random.nextLong(20_000, 60_000)).ring();
+        long length = random.nextLong(100_000, 450_000);
+        long width = random.nextLong(20_000, 60_000);
         Turning turning = one(Turning.values());
+        Ring ring = turning == Turning.ON_BIAS
+                ? Ring.of(0, 0, length, length, length - width, length + width, -width, width)
+                : new Box(0, 0, length, width).ring();
         // A strip that follows the print may have its up end on a long side, if it may run across.
         Optional<QuarterTurn> up = random.nextInt(3) > 0
                 ? Optional.empty()
-                : Optional.of(turning == Turning.ANY_QUARTER ? one(QuarterTurn.values()) : QuarterTurn.NONE);
+                : Optional.of(turning == Turning.ALONG_GRAIN ? QuarterTurn.NONE : one(QuarterTurn.values()));
         Piece piece = piece(name, Outline.of(ring), up, turning, Optional.empty(), Optional.empty());
         return new CutPiece(piece, new Cut(random.nextInt(1, 4), Manner.ALIKE), Hand.NONE);
     }

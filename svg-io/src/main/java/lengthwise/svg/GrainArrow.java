@@ -3,7 +3,6 @@ package lengthwise.svg;
 import java.util.List;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
-import lengthwise.geometry.QuarterTurn;
 import lengthwise.model.GrainLine;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
@@ -30,15 +29,11 @@ record GrainArrow(Segment line, boolean headAtStart, boolean headAtEnd) {
         long up = placement
                 .item()
                 .piece()
-                .up()
-                .map(turn -> up(turn, placement))
+                .upEnd()
+                .map(placement.pose().orientation()::apply)
                 .orElse(Point.ORIGIN)
                 .dot(line.to().minus(line.from()));
         return new GrainArrow(line, up <= 0, up >= 0);
-    }
-
-    private static Point up(QuarterTurn turn, Placement placement) {
-        return placement.pose().orientation().apply(turn.apply(new Point(1, 0)));
     }
 
     /** Returns the arrows along one half of the line, the half with the head first; none where those are too short. */

@@ -14,6 +14,7 @@ import lengthwise.model.CutOut;
 import lengthwise.model.Hand;
 import lengthwise.model.Item;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.Piece;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
@@ -95,7 +96,10 @@ record PieceLabel(
         return size * (Lettering.CAPITAL - height / 2 + line * Lettering.LEADING);
     }
 
-    /** Says in words which hands a contour gives, or that it opens at the fold; empty where there is nothing to say. */
+    /**
+     * Says in words which hands a contour gives, that it opens at the fold or lies on the bias; empty where there is
+     * nothing to say.
+     */
     static String hands(Item item, MarkerOrder order) {
         List<CutOut> cutOuts = CutOut.of(item, order);
         Spread spread = order.fabric().spread();
@@ -111,7 +115,8 @@ record PieceLabel(
                         : item.hand().letter();
         String count = !pairs && cutOuts.size() > 1 && sameGarment ? count(cutOuts.size()) : "";
         int spare = spread.layers() - cutOuts.size();
-        return Stream.of(hand, count, spare > 0 ? "+ " + spare + " spare" : "")
+        String bias = item.piece().turning() == Piece.Turning.ON_BIAS ? "bias" : "";
+        return Stream.of(hand, count, spare > 0 ? "+ " + spare + " spare" : "", bias)
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(" "));
     }
