@@ -1,7 +1,5 @@
 package lengthwise;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -26,23 +24,16 @@ import lengthwise.rules.Demand;
 import lengthwise.rules.FillerRule;
 import lengthwise.rules.LayoutTask;
 import lengthwise.rules.Ruling;
-import lengthwise.solver.Layout;
-import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
-import lengthwise.solver.StopRule;
-import lengthwise.solver.StripSearch;
 
 /**
  * A marker with fillers laid into the room that its pieces leave. No piece of it moves and it gets no longer: one filler
  * after another goes where it finds room, the largest first. So it is a good choice, not always the best one.
  *
- * @param marker the fillers that are laid are in its order; those that found no room are left in the order's fillers
+ * @param marker with the fillers behind the pieces
  * @param kinds how many of each kind lie in it, in the order of the order
  */
 public record Filling(Marker marker, List<Kind> kinds) {
-    /** Sweeps for each filler that is tried; it moves alone. */
-    private static final long SWEEPS = 12;
-
     public Filling {
         kinds = List.copyOf(kinds);
     }
@@ -87,13 +78,7 @@ public record Filling(Marker marker, List<Kind> kinds) {
 
     private static Filling filled(Marker marker, List<Placement> placements, Set<Garment> laid) {
         MarkerOrder order = marker.order();
-        List<Bundle> bundles = new ArrayList<>(order.bundles());
-        List<Bundle> staysOut = new ArrayList<>();
-        for (Bundle filler : order.fillers()) {
-            (laid.contains(filler.garment()) ? bundles : staysOut).add(filler);
-        }
-        MarkerOrder filledOrder = order.withBundles(bundles).withFillers(staysOut);
-        Marker filled = new Marker(filledOrder, placements, marker.length());
+        Marker filled = new Marker(order, placements, marker.length());
         List<Violation> violations = MarkerCheck.violations(filled);
         if (!violations.isEmpty()) {
             throw new IllegalStateException("The marker for %s with its fillers did not pass the check: %s"
@@ -132,10 +117,10 @@ public record Filling(Marker marker, List<Kind> kinds) {
         for (int i = 0; i < first; i++) {
             laid.put(i, marker.placements().get(i).pose());
         }
-        Trials trials = new Trials(task, marker.length().micrometres(), search);
+        RoomLeft room = new RoomLeft(task, marker.length(), search);
         for (List<List<Integer>> alike : largestFirst(task, sets(fillers.items(), first))) {
             for (List<Integer> set : alike) {
-                if (!trials.lay(set, laid)) {
+                if (!room.lay(set, laid)) {
                     break;
                 }
             }
@@ -177,60 +162,5 @@ public record Filling(Marker marker, List<Kind> kinds) {
                         .orElse(0)))
                 .map(Map.Entry::getValue)
                 .toList();
-    }
-
-    /** Tries one set of fillers after another, until the time for all of them is over. */
-    private static final class Trials {
-        private final LayoutTask task;
-        private final long length;
-        private final Search search;
-        private final Instant start;
-        private long sweepsBefore;
-        private long sweeps;
-        private boolean over;
-
-        Trials(LayoutTask task, long length, Search search) {
-            this.task = task;
-            this.length = length;
-            this.search = search;
-            this.start = search.clock().instant();
-        }
-
-        /** Adds where a set lies, if it finds room. */
-        boolean lay(List<Integer> set, Map<Integer, Pose> laid) {
-            if (over || search.cancelled().getAsBoolean()) {
-                return false;
-            }
-            List<Integer> members = new ArrayList<>(new TreeSet<>(laid.keySet()));
-            members.addAll(set);
-            sweepsBefore += sweeps;
-            StopRule brief = StopRule.iterations(SWEEPS * set.size()).or(this::together);
-            Search one = new Search(brief, search.seed(), 1, search.clock(), search.cancelled(), event -> {});
-            return StripSearch.within(length, OnCloth.part(task, members, laid), one)
-                    .map(layout -> add(set, members, layout, laid))
-                    .orElse(false);
-        }
-
-        private double together(Progress one) {
-            sweeps = one.iteration();
-            double fraction = search.stop()
-                    .fraction(new Progress(
-                            sweepsBefore + one.iteration(),
-                            sweepsBefore + one.lastImprovement(),
-                            one.moves(),
-                            Duration.between(start, search.clock().instant()),
-                            one.sinceImprovement(),
-                            one.bestLength()));
-            over = fraction >= 1;
-            return fraction;
-        }
-
-        private static boolean add(List<Integer> set, List<Integer> members, Layout layout, Map<Integer, Pose> laid) {
-            int first = members.size() - set.size();
-            for (int i = 0; i < set.size(); i++) {
-                laid.put(set.get(i), layout.poses().get(first + i));
-            }
-            return true;
-        }
     }
 }

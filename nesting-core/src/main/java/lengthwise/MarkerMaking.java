@@ -15,6 +15,7 @@ import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
 import lengthwise.rules.Demand;
 import lengthwise.rules.FillerRule;
@@ -50,6 +51,19 @@ public final class MarkerMaking {
         return make(freer, Optional.of(strict), search, (marker, progress) -> {});
     }
 
+    /**
+     * Returns a checked marker likewise, by a search that begins with a marker for the same pieces, whatever the numbers of
+     * their garments. One for other pieces is of no use and passed over.
+     */
+    public static MarkerAnswer make(
+            MarkerOrder order, Marker known, Search search, BiConsumer<Marker, Progress> watcher) {
+        boolean same = Ruling.of(order) instanceof Ruling.Task ruled
+                && contours(ruled.items())
+                        .equals(contours(
+                                known.placements().stream().map(Placement::item).toList()));
+        return make(order, same ? Optional.of(known) : Optional.empty(), search, watcher);
+    }
+
     private static MarkerAnswer make(
             MarkerOrder order, Optional<Marker> strict, Search search, BiConsumer<Marker, Progress> watcher) {
         Ruling ruling = Ruling.of(order);
@@ -58,6 +72,10 @@ public final class MarkerMaking {
         }
         if (FillerRule.of(order) instanceof Ruling.Refused refused) {
             return new MarkerAnswer.Impossible(refused.reason());
+        }
+        Optional<String> wrong = whatIsCutWrong(order);
+        if (wrong.isPresent()) {
+            return new MarkerAnswer.Impossible(wrong.get());
         }
         Ruling.Task ruled = (Ruling.Task) ruling;
         Search watched = search.watchedBy(event -> {
@@ -97,16 +115,35 @@ public final class MarkerMaking {
         return new MarkerAnswer.Made(marker, lowerBound, ruled.surplus(), solved.progress(), reason);
     }
 
+    /** Says what is against the pieces that are cut already; nothing where the rest can be laid round them. */
+    private static Optional<String> whatIsCutWrong(MarkerOrder order) {
+        List<PlacedPiece> cut = order.cutAlready().pieces();
+        if (cut.isEmpty()) {
+            return Optional.empty();
+        }
+        Length end = new Length(cut.stream()
+                .mapToLong(piece -> piece.outline().box().maxX())
+                .max()
+                .orElseThrow());
+        return MarkerCheck.violations(order, cut, end, Length.ZERO).stream()
+                .filter(violation -> !(violation instanceof Violation.Missing))
+                .findFirst()
+                .map(violation ->
+                        "What is cut already of %s breaks a rule itself: %s Leave that piece out of what is cut, or change the rule."
+                                .formatted(order.fabric().name(), violation.sentence()));
+    }
+
     /**
-     * Says whether a search finds a marker for an order that is no longer than its cloth has room for; it ends as soon as
-     * it does. An order that cannot be laid at all is not told apart here: {@link #make} says why.
+     * Returns a marker for an order that is no longer than its cloth has room for, unchecked, if a search finds one; it
+     * ends as soon as it does. An order that cannot be laid at all is not told apart here, it has an empty marker:
+     * {@link #make} says why.
      */
-    public static boolean fits(MarkerOrder order, Search search) {
+    public static Optional<Marker> fitting(MarkerOrder order, Search search) {
         Optional<Length> room = order.fabric().room();
         if (room.isEmpty()
                 || !(Ruling.of(order) instanceof Ruling.Task ruled)
                 || ruled.items().isEmpty()) {
-            return true;
+            return Optional.of(new Marker(order, List.of(), Length.ZERO));
         }
         Length longest = ruled.lengths().downTo(room.get());
         double cuttable = longest.millimetres() * order.fabric().cuttableWidth().millimetres();
@@ -114,7 +151,7 @@ public final class MarkerMaking {
                 .mapToDouble(item -> item.piece().outline().squareMillimetres())
                 .sum();
         if (wanted > cuttable) {
-            return false;
+            return Optional.empty();
         }
         AtomicBoolean found = new AtomicBoolean();
         Search untilFound = search.cancelledBy(
@@ -126,7 +163,9 @@ public final class MarkerMaking {
                     }
                 });
         return StripSearch.solve(ruled.task(), untilFound) instanceof SearchResult.Solved solved
-                && solved.layout().length() <= longest.micrometres();
+                        && solved.layout().length() <= longest.micrometres()
+                ? Optional.of(marker(order, ruled, solved.layout()))
+                : Optional.empty();
     }
 
     private static Marker marker(MarkerOrder order, Ruling.Task ruled, Layout layout) {
@@ -137,9 +176,18 @@ public final class MarkerMaking {
         return new Marker(order, placements, ruled.lengths().upTo(new Length(layout.length())));
     }
 
+    /** What has to be laid, whichever garments it is for. */
+    private record Contour(Piece piece, boolean mirrored) {}
+
+    private static List<Contour> contours(List<Item> items) {
+        return items.stream()
+                .map(item -> new Contour(item.piece(), item.mirrored()))
+                .toList();
+    }
+
     private static Layout layout(Marker marker, List<Item> items) {
         List<Placement> placements = marker.placements();
-        if (!placements.stream().map(Placement::item).toList().equals(items)) {
+        if (!contours(placements.stream().map(Placement::item).toList()).equals(contours(items))) {
             throw new IllegalArgumentException("The stricter marker has other pieces, or in another order: "
                     + placements.size() + " for " + items.size() + ".");
         }

@@ -13,7 +13,6 @@ import lengthwise.model.Length;
 import lengthwise.rules.Bond;
 import lengthwise.rules.Demand;
 import lengthwise.rules.LayoutTask;
-import lengthwise.rules.PlacementDomain;
 import lengthwise.solver.Layout;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchResult;
@@ -148,7 +147,7 @@ record OnCloth(Map<Integer, Pose> poses, List<Integer> staysOut) {
                 .map(i -> {
                     Demand demand = task.demands().get(i);
                     Pose pose = laid.get(i);
-                    return pose == null ? demand : stays(demand, pose);
+                    return pose == null ? demand : demand.laidAt(pose);
                 })
                 .toList();
         List<Bond> bonds = new ArrayList<>();
@@ -162,12 +161,5 @@ record OnCloth(Map<Integer, Pose> poses, List<Integer> staysOut) {
             }
         }
         return new LayoutTask(task.height(), demands, task.obstacles(), bonds);
-    }
-
-    private static Demand stays(Demand demand, Pose pose) {
-        return new Demand(
-                demand.outline(),
-                new PlacementDomain(List.of(pose.orientation()), new PlacementDomain.Positions.Laid(pose.offset())),
-                demand.gap());
     }
 }

@@ -18,6 +18,12 @@ import org.jspecify.annotations.Nullable;
 final class Budget {
     private static final double ASIDE = 0.2;
 
+    /** Finding out what fits gets this part of the job's time; where no time is said, that comes on top. */
+    private static final double CHOOSING = 0.5;
+
+    /** However little is left of that, one look takes no more than this part of it. */
+    private static final double ONE_LOOK = 0.5;
+
     private static final double LONGEST_DEFAULT_SECONDS = 20;
     private static final long LEAST_MILLIS = 200;
 
@@ -44,7 +50,8 @@ final class Budget {
     private static double weight(FabricOrder fabric) {
         int asides = fabric.freer().size()
                 + (fabric.otherwise().isPresent() ? 1 : 0)
-                + (fabric.order().fillers().isEmpty() ? 0 : 1);
+                + (fabric.order().fillers().isEmpty() ? 0 : 1)
+                + (fabric.order().cutAlready().spoilt().isEmpty() ? 0 : 1);
         return contours(fabric.order()) * (1 + ASIDE * asides)
                 + fabric.comparison().map(Budget::contours).orElse(0);
     }
@@ -66,30 +73,43 @@ final class Budget {
         return next(order, ASIDE, seed, workers);
     }
 
-    /** Returns the search for the fillers of a marker: as long as one aside, and where rounds alone count, without end. */
-    Search filling(MarkerOrder order, long seed, int workers) {
+    /**
+     * Returns the search for pieces that go one by one into the room that others leave: as long as one aside, and where
+     * rounds alone count, without end.
+     */
+    Search oneByOne(MarkerOrder order, long seed, int workers) {
         Search aside = aside(order, seed, workers);
         return clock ? aside : Search.of(progress -> 0, seed, workers);
     }
 
     /**
-     * Returns a search that only has to tell whether some garments find room; it takes nothing of the others' time.
+     * Returns a search that only has to tell whether some garments find room. All of them together take no more than half
+     * of the job's time; when that is over, the first layout tells alone.
      *
-     * @param share of the job's time or rounds
+     * @param share of the time or rounds for a whole search
      */
     Search attempt(double share, long seed, int workers) {
-        return search(share, (long) (share * whole * 1000), seed, workers);
+        double choosing = CHOOSING * whole * 1000;
+        double left = Duration.between(time.instant(), end).toMillis() - (1 - CHOOSING) * whole * 1000;
+        double millis = Math.min(share * choosing, ONE_LOOK * left);
+        return search(share, Duration.ofMillis(Math.max(1, (long) millis)), seed, workers);
+    }
+
+    /** Returns the seconds that are left, and at least a moment. */
+    double secondsLeft() {
+        return Math.max(LEAST_MILLIS, Duration.between(time.instant(), end).toMillis()) / 1000.0;
     }
 
     private Search next(MarkerOrder order, double share, long seed, int workers) {
         double weight = share * contours(order);
         double part = weight < left ? weight / left : 1;
         left = Math.max(0, left - weight);
-        return search(share, (long) (Duration.between(time.instant(), end).toMillis() * part), seed, workers);
+        long millis = (long) (Duration.between(time.instant(), end).toMillis() * part);
+        return search(share, Duration.ofMillis(Math.max(LEAST_MILLIS, millis)), seed, workers);
     }
 
-    private Search search(double shareOfRounds, long millis, long seed, int workers) {
-        StopRule elapsed = StopRule.elapsed(Duration.ofMillis(Math.max(LEAST_MILLIS, millis)));
+    private Search search(double shareOfRounds, Duration limit, long seed, int workers) {
+        StopRule elapsed = StopRule.elapsed(limit);
         if (iterations == null) {
             return Search.of(elapsed, seed, workers);
         }

@@ -8,31 +8,39 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.BiConsumer;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.MarkerAnswer;
 import lengthwise.MarkerMaking;
+import lengthwise.Recut;
 import lengthwise.Run;
 import lengthwise.check.Violation;
 import lengthwise.job.BareJob;
 import lengthwise.job.FilledJob;
 import lengthwise.job.Job;
 import lengthwise.job.JobException;
+import lengthwise.job.JobFabric;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
 import lengthwise.job.JobWriter;
 import lengthwise.job.LengthText;
 import lengthwise.job.Orders;
 import lengthwise.job.ReducedJob;
+import lengthwise.job.Remnants;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
+import lengthwise.model.Marker;
 import lengthwise.plan.Purchase;
+import lengthwise.report.RecutWords;
 import lengthwise.report.ReportTable;
 import lengthwise.report.RunFiles;
 import lengthwise.report.ShortOfCloth;
 import lengthwise.report.WholeFile;
+import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -130,11 +138,14 @@ final class MarkerCommand implements Callable<Integer> {
         try {
             if (isJobFile()) {
                 JobFile file = JobReader.read(inputs.get(0));
+                refuseReplacing(file);
                 Orders orders = Orders.of(file);
-                return (whatFits ? layWhatFits(file, orders, err) : lay(file.job(), orders, err)).number();
+                return (whatFits ? layWhatFits(file, orders, err) : lay(file.job(), orders, Map.of(), seconds, err))
+                        .number();
             }
             Job job = bareJob();
-            return lay(job, Orders.of(job, out.toAbsolutePath()), err).number();
+            return lay(job, Orders.of(job, out.toAbsolutePath()), Map.of(), seconds, err)
+                    .number();
         } catch (JobException bad) {
             err.println("lengthwise: " + bad.getMessage());
             return ExitCode.BAD_INPUT.number();
@@ -211,20 +222,26 @@ final class MarkerCommand implements Callable<Integer> {
                 .allMatch(fabric -> fabric.order().fabric().onHand().isEmpty())) {
             throw wrong(WHAT_FITS_NEEDS);
         }
+        if (file.job().fabrics().stream().anyMatch(fabric -> fabric.cutAlready().isPresent())) {
+            throw wrong("--what-fits chooses garments, and already-cut goes on with those that are chosen: one or the"
+                    + " other.");
+        }
         ReducedJob reduced;
+        Double left;
         try (Interrupt interrupt = Interrupt.listen()) {
             Budget budget = new Budget(orders, seconds, iterations, InstantSource.system());
             reduced = ReducedJob.of(
                     file.job(),
                     orders,
-                    (order, share) -> MarkerMaking.fits(
+                    (order, share) -> MarkerMaking.fitting(
                             order, budget.attempt(share, seed, workers).cancelledBy(interrupt::isRequested)));
+            left = seconds == null ? null : budget.secondsLeft();
             if (interrupt.isRequested()) {
                 return ExitCode.INTERRUPTED;
             }
         }
         if (reduced.words().isEmpty()) {
-            return lay(file.job(), orders, err);
+            return lay(file.job(), orders, reduced.markers(), left, err);
         }
         if (reduced.job().isEmpty()) {
             err.println("lengthwise: " + String.join(" ", reduced.words()));
@@ -234,7 +251,7 @@ final class MarkerCommand implements Callable<Integer> {
         Orders fewer = Orders.of(job, file.folder());
         List<String> words = new ArrayList<>(reduced.words());
         words.addAll(fewer.warnings());
-        ExitCode ended = lay(job, new Orders(fewer.fabrics(), words), err);
+        ExitCode ended = lay(job, new Orders(fewer.fabrics(), words), reduced.markers(), left, err);
         if (ended == ExitCode.DONE || ended == ExitCode.INTERRUPTED) {
             WholeFile.write(
                     out.resolve("made.yaml"), JobWriter.text(job.seenFrom(out, file.folder()), reduced.words()));
@@ -242,20 +259,55 @@ final class MarkerCommand implements Callable<Integer> {
         return ended;
     }
 
-    private ExitCode lay(Job job, Orders orders, PrintWriter err) throws IOException {
-        orders.warnings().forEach(warning -> err.println("warning: " + warning));
+    /** The results must not take the place of the marker that says what is cut. */
+    private void refuseReplacing(JobFile file) {
+        for (JobFabric fabric : file.job().fabrics()) {
+            boolean inTheWay = fabric.cutAlready()
+                    .map(cut ->
+                            file.folder().resolve(cut.marker()).toAbsolutePath().normalize())
+                    .filter(marker -> out.toAbsolutePath().normalize().equals(marker.getParent()))
+                    .isPresent();
+            if (inTheWay) {
+                throw wrong(
+                        "The marker that %s is cut from lies in %s, where this run writes its own: name another folder"
+                                        .formatted(fabric.name(), out)
+                                + " with --out.");
+            }
+        }
+    }
+
+    /**
+     * Lays out a job and writes the results.
+     *
+     * @param known markers to begin with, by the names of their fabrics
+     * @param time in seconds, where it is limited
+     */
+    private ExitCode lay(Job job, Orders orders, Map<String, Marker> known, @Nullable Double time, PrintWriter err)
+            throws IOException {
+        List<String> warnings = new ArrayList<>(orders.warnings());
+        warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
             List<FabricRun> runs = new ArrayList<>();
-            Budget budget = new Budget(orders, seconds, iterations, InstantSource.system());
+            Budget budget = new Budget(orders, time, iterations, InstantSource.system());
             for (Orders.FabricOrder fabric : orders.fabrics()) {
+                if (!fabric.order().cutAlready().spoilt().isEmpty()) {
+                    Search waste =
+                            budget.oneByOne(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested);
+                    List<String> words = RecutWords.of(Recut.of(fabric.order(), waste));
+                    words.forEach(word -> err.println("warning: " + word));
+                    warnings.addAll(words);
+                }
                 ProgressLine line = new ProgressLine(
                         err, onTerminal(), fabric.order().fabric().name(), InstantSource.system());
                 line.start();
                 Search search = budget.next(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested);
-                MarkerAnswer answer = MarkerMaking.make(
-                        fabric.order(),
-                        search.watchedBy(event -> line.event(event, search)),
-                        (marker, progress) -> line.better(marker.length(), marker.efficiency()));
+                Marker begun = known.get(fabric.order().fabric().name());
+                Search watched = search.watchedBy(event -> line.event(event, search));
+                BiConsumer<Marker, Progress> watcher =
+                        (marker, progress) -> line.better(marker.length(), marker.efficiency());
+                MarkerAnswer answer = begun == null
+                        ? MarkerMaking.make(fabric.order(), watched, watcher)
+                        : MarkerMaking.make(fabric.order(), begun, watched, watcher);
                 line.done(answer instanceof MarkerAnswer.Made && !interrupt.isRequested());
                 if (answer instanceof MarkerAnswer.Impossible impossible) {
                     err.println("lengthwise: " + impossible.reason());
@@ -274,9 +326,11 @@ final class MarkerCommand implements Callable<Integer> {
                     return ExitCode.CHECK_FAILED;
                 }
                 MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
-                Filling filling = Filling.of(
-                        made.marker(),
-                        budget.filling(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested));
+                Filling filling = fabric.order().fillers().isEmpty()
+                        ? new Filling(made.marker(), List.of())
+                        : Filling.of(
+                                made.marker(),
+                                budget.oneByOne(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested));
                 Costs costs = new Costs(budget, seed, workers, interrupt::isRequested);
                 if (Costs.areAsked(fabric) && !interrupt.isRequested()) {
                     line.after("now what its rules cost, by shorter searches");
@@ -284,8 +338,9 @@ final class MarkerCommand implements Callable<Integer> {
                 runs.add(run(costs.withOtherChoice(fabric, made), made, filling, costs.of(fabric, made)));
             }
             boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
-            Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, orders.warnings());
+            Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, warnings);
             RunFiles.write(run, out);
+            WholeFile.write(out.resolve("leftovers.yaml"), Remnants.text(job, run));
             if (!isJobFile()) {
                 keepOrWrite(out.resolve("job.yaml"), FilledJob.text(job, orders), err);
             }

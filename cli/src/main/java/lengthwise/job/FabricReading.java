@@ -69,7 +69,8 @@ final class FabricReading {
                 "sold-by",
                 "flaws",
                 "length",
-                "outline");
+                "outline",
+                "already-cut");
         String role = fabric.read("for", e -> e.text("what the fabric is for, such as shell or lining"))
                 .orElse(entry.name());
         Length width = measuring.positive(fabric.need("width", "150 cm"), WIDEST);
@@ -84,6 +85,11 @@ final class FabricReading {
         Optional<Pile> pile = pile(fabric);
         Optional<PrintRepeat> repeat = fabric.read("repeat", this::repeat);
         refuseUnevenEitherWay(fabric, repeat);
+        Optional<JobCutAlready> cutAlready = fabric.read("already-cut", this::cutAlready);
+        if (cutAlready.isPresent() && spread.compare().isPresent()) {
+            throw fabric.need("already-cut", "")
+                    .keyError("cloth that is cut already lies as it lies; take compare: out of spread, or this");
+        }
         return new JobFabric(
                 entry.name(),
                 role,
@@ -99,7 +105,33 @@ final class FabricReading {
                 fabric.read("sold-by", e -> measuring.positive(e, WIDEST)),
                 fabric.read("flaws", e -> flaws(e, width, there)).orElse(List.of()),
                 there,
-                pile);
+                pile,
+                cutAlready);
+    }
+
+    private JobCutAlready cutAlready(Entry entry) throws JobException {
+        String example = "{marker: markers/reef-print.svg, up-to: 80 cm}, or numbers: [1, 2, 5] in place of up-to";
+        Fields cut = entry.fields(example, "marker", "numbers", "up-to", "spoilt");
+        String marker = cut.need("marker", "markers/reef-print.svg")
+                .text("the path of the marker that is cut from, seen from the folder of the job file");
+        List<Integer> numbers = cut.read("numbers", FabricReading::numbers).orElse(List.of());
+        Optional<Length> upTo = cut.read("up-to", e -> measuring.positive(e, LONGEST));
+        if (numbers.isEmpty() == upTo.isEmpty()) {
+            throw entry.error("write either up-to: 80 cm, how far is cut, or numbers: [1, 2, 5], what is cut");
+        }
+        return new JobCutAlready(
+                marker,
+                numbers,
+                upTo,
+                cut.read("spoilt", FabricReading::numbers).orElse(List.of()));
+    }
+
+    private static List<Integer> numbers(Entry entry) throws JobException {
+        List<Integer> numbers = new ArrayList<>();
+        for (Entry item : entry.items("[1, 2, 5], the numbers on the marker")) {
+            numbers.add(Measuring.count(item, 1_000_000, "a number on the marker, such as 5"));
+        }
+        return numbers;
     }
 
     private static Optional<Pile> pile(Fields fabric) throws JobException {

@@ -40,19 +40,25 @@ public record Job(
     public Job seenFrom(Path other, Path folder) {
         List<JobDrawing> moved = drawings.stream()
                 .map(drawing -> new JobDrawing(
-                        other.toAbsolutePath()
-                                .normalize()
-                                .relativize(folder.resolve(drawing.file())
-                                        .toAbsolutePath()
-                                        .normalize())
-                                .toString()
-                                .replace('\\', '/'),
+                        seenFrom(other, folder, drawing.file()),
                         drawing.scale(),
                         drawing.size(),
                         drawing.seamAllowance(),
                         drawing.arrowMeans()))
                 .toList();
-        return new Job(title, units, moved, fabrics, pieces, gap, order);
+        List<JobFabric> cutFrom = fabrics.stream()
+                .map(fabric -> fabric.withCutAlready(
+                        fabric.cutAlready().map(cut -> cut.withMarker(seenFrom(other, folder, cut.marker())))))
+                .toList();
+        return new Job(title, units, moved, cutFrom, pieces, gap, order);
+    }
+
+    private static String seenFrom(Path other, Path folder, String file) {
+        return other.toAbsolutePath()
+                .normalize()
+                .relativize(folder.resolve(file).toAbsolutePath().normalize())
+                .toString()
+                .replace('\\', '/');
     }
 
     /** Returns what is said about a piece. */

@@ -19,6 +19,7 @@ import lengthwise.model.Spread;
  * @param width from selvedge to selvedge; of a tube as it lies flat
  * @param pile makes the cloth one-way
  * @param there how much of it there is; empty where it is to be bought
+ * @param cutAlready what is cut of it, where the job goes on with a marker
  */
 public record JobFabric(
         String name,
@@ -35,9 +36,66 @@ public record JobFabric(
         Optional<Length> soldBy,
         List<Flaw> flaws,
         Optional<There> there,
-        Optional<Pile> pile) {
+        Optional<Pile> pile,
+        Optional<JobCutAlready> cutAlready) {
     public JobFabric {
         flaws = List.copyOf(flaws);
+    }
+
+    /** Whole cloth. */
+    public JobFabric(
+            String name,
+            String role,
+            Length width,
+            Optional<UnusableEdge> unusableEdge,
+            Optional<Direction> direction,
+            Optional<Axis> mostStretch,
+            Optional<RightSide> rightSide,
+            Optional<PrintRepeat> repeat,
+            Optional<Shrinkage> shrinkage,
+            JobSpread spread,
+            Optional<Price> price,
+            Optional<Length> soldBy,
+            List<Flaw> flaws,
+            Optional<There> there,
+            Optional<Pile> pile) {
+        this(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                rightSide,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                there,
+                pile,
+                Optional.empty());
+    }
+
+    JobFabric withCutAlready(Optional<JobCutAlready> cut) {
+        return new JobFabric(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                rightSide,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                there,
+                pile,
+                cut);
     }
 
     JobFabric withForm(Spread.Form form) {

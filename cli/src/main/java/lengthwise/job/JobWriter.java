@@ -44,6 +44,20 @@ public final class JobWriter {
         return new JobWriter(job).file(notes);
     }
 
+    /**
+     * Returns the text of some fabrics as they stand in a job file.
+     *
+     * @param job whose units are used
+     * @param notes sentences for the head, written as comments
+     */
+    static String fabrics(Job job, List<JobFabric> fabrics, List<String> notes) {
+        JobWriter writer = new JobWriter(job);
+        notes.forEach(note -> writer.line("# " + note));
+        writer.line("fabrics:");
+        fabrics.forEach(writer::fabric);
+        return writer.text.toString();
+    }
+
     private String file(List<String> notes) {
         line("# A job for Lengthwise. Every length takes a unit: mm, cm, m, in, ft or yd.");
         notes.forEach(note -> line("# " + note.replaceAll("\\s+", " ").trim()));
@@ -142,6 +156,19 @@ public final class JobWriter {
             line("    flaws:");
             fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));
         }
+        fabric.cutAlready().ifPresent(cut -> line("    already-cut: " + cutAlready(cut)));
+    }
+
+    private String cutAlready(JobCutAlready cut) {
+        List<String> parts = new ArrayList<>(List.of("marker: " + quoted(cut.marker())));
+        cut.upTo().ifPresent(length -> parts.add("up-to: " + length(length)));
+        if (!cut.numbers().isEmpty()) {
+            parts.add("numbers: " + cut.numbers());
+        }
+        if (!cut.spoilt().isEmpty()) {
+            parts.add("spoilt: " + cut.spoilt());
+        }
+        return braces(parts);
     }
 
     private String unusableEdge(UnusableEdge edge) {

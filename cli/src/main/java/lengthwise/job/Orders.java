@@ -49,6 +49,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         /** Returns the same order with one rule of its fabric left out, for each that binds a piece. */
         public List<Freer> freer() {
             Fabric fabric = order.fabric();
+            if (!order.cutAlready().isNone()) {
+                return List.of();
+            }
             List<Freer> freer = new ArrayList<>();
             if (fabric.direction() != Direction.EITHER_WAY
                     && anyPiece(piece -> piece.up().isPresent())) {
@@ -83,7 +86,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     .flatMap(bundle -> bundle.pieces().stream())
                     .map(CutPiece::piece)
                     .allMatch(piece -> piece.strip() || piece.up().isPresent());
-            return assumed && known
+            return assumed && known && order.cutAlready().isNone()
                     ? Optional.of(order.withFabric(order.fabric().withDirection(Direction.ONE_WAY)))
                     : Optional.empty();
         }
@@ -130,22 +133,24 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
     private static Orders of(Job job, Path folder, Complaints complaints, List<String> warnings) throws JobException {
         List<String> allWarnings = new ArrayList<>(warnings);
         PatternBook book = PatternBook.read(job, folder, complaints, allWarnings);
-        return new Making(job, book, complaints, allWarnings).orders();
+        return new Making(job, book, folder, complaints, allWarnings).orders();
     }
 
     /** One making of orders; its maps fill as it goes. */
     private static final class Making {
         private final Job job;
         private final PatternBook book;
+        private final Path folder;
         private final Complaints complaints;
         private final List<String> warnings;
         private final List<String> roles;
         private final List<String> roleWords;
         private final Map<String, Map<String, CutPiece>> made = new LinkedHashMap<>();
 
-        Making(Job job, PatternBook book, Complaints complaints, List<String> warnings) {
+        Making(Job job, PatternBook book, Path folder, Complaints complaints, List<String> warnings) {
             this.job = job;
             this.book = book;
+            this.folder = folder;
             this.complaints = complaints;
             this.warnings = warnings;
             this.roles = job.fabrics().stream().map(JobFabric::role).toList();
@@ -170,21 +175,33 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
                     warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
                 } else {
-                    MarkerOrder order =
-                            new MarkerOrder(fabric, gap, ownGaps(), bundles, fillers(said, fabric, assumed));
+                    MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles)
+                            .withFillers(fillers(said, fabric, assumed));
                     Optional<Fabric> comparison = said.spread()
                             .compare()
                             .map(form -> FabricMaking.of(said.withForm(form), new Assumptions()));
                     if (comparison.isPresent()) {
                         refuseNoWidth(said, comparison.get());
                     }
-                    orders.add(new FabricOrder(order, assumed.list(), comparison.map(order::withFabric)));
+                    orders.add(
+                            new FabricOrder(goingOn(order, said), assumed.list(), comparison.map(order::withFabric)));
                 }
             }
             if (orders.isEmpty()) {
                 throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
             }
             return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+        }
+
+        private MarkerOrder goingOn(MarkerOrder order, JobFabric said) throws JobException {
+            if (said.cutAlready().isEmpty()) {
+                return order;
+            }
+            try {
+                return CuttingRead.order(order, said.cutAlready().get(), folder);
+            } catch (JobException unusable) {
+                throw complaints.at("fabrics." + said.name() + ".already-cut", String.valueOf(unusable.getMessage()));
+            }
         }
 
         /** Short pile face up in plies slips: Industrial Cutting of Textile Materials, pp. 34, 279. */

@@ -2,11 +2,14 @@ package lengthwise.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.plan.WhatFits;
 
@@ -15,13 +18,19 @@ import lengthwise.plan.WhatFits;
  *
  * @param job with fewer garments in its order; empty where not one can be made
  * @param words what is made, what is left out and which cloth runs out first, a sentence each; empty where all is made
+ * @param markers by the names of their fabrics, markers that were found for just these garments: to begin with
  */
-public record ReducedJob(Optional<Job> job, List<String> words) {
+public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Marker> markers) {
+    public ReducedJob {
+        words = List.copyOf(words);
+        markers = Map.copyOf(markers);
+    }
+
     /** A search for room. */
     @FunctionalInterface
     public interface Fitting {
-        /** Says whether an order finds room on its cloth, in a share of the time of a whole search. */
-        boolean fits(MarkerOrder order, double share);
+        /** Returns a marker of an order that finds room on its cloth, in a share of the time of a whole search. */
+        Optional<Marker> fits(MarkerOrder order, double share);
     }
 
     /** Chooses the garments by priority. */
@@ -42,17 +51,30 @@ public record ReducedJob(Optional<Job> job, List<String> words) {
                 .map(Orders.FabricOrder::order)
                 .filter(order -> order.fabric().onHand().isPresent())
                 .toList();
+        Map<String, Map<Set<Integer>, Marker>> found = new HashMap<>();
         WhatFits choice = WhatFits.of(
                 byPriority.stream().map(number -> lineOf.get(number - 1)).toList(),
                 limited.stream()
-                        .map(order -> (WhatFits.Cloth) (garments, share) -> fitting.fits(
-                                order.forGarments(
-                                        garments.stream().map(byPriority::get).collect(Collectors.toSet())),
-                                share))
+                        .map(order -> (WhatFits.Cloth) (garments, share) -> {
+                            Set<Integer> numbers =
+                                    garments.stream().map(byPriority::get).collect(Collectors.toSet());
+                            Optional<Marker> marker = fitting.fits(order.forGarments(numbers), share);
+                            marker.ifPresent(
+                                    fits -> found.computeIfAbsent(order.fabric().name(), name -> new HashMap<>())
+                                            .put(numbers, fits));
+                            return marker.isPresent();
+                        })
                         .toList());
         Set<Integer> made = choice.made().stream().map(byPriority::get).collect(Collectors.toSet());
+        Map<String, Marker> markers = new HashMap<>();
+        found.forEach((fabric, ofFabric) -> {
+            Marker marker = ofFabric.get(made);
+            if (marker != null) {
+                markers.put(fabric, marker);
+            }
+        });
         if (made.size() == lineOf.size()) {
-            return new ReducedJob(Optional.of(job), List.of());
+            return new ReducedJob(Optional.of(job), List.of(), markers);
         }
         List<OrderLine> lines = new ArrayList<>();
         List<String> makes = new ArrayList<>();
@@ -79,7 +101,7 @@ public record ReducedJob(Optional<Job> job, List<String> words) {
                         makes.isEmpty() ? "" : " (" + String.join(", ", makes) + ")",
                         String.join(", ", leaves)));
         words.add(runsOut(limited, choice.enoughFor(), lineOf.size()));
-        return new ReducedJob(lines.isEmpty() ? Optional.empty() : Optional.of(job.withOrder(lines)), words);
+        return new ReducedJob(lines.isEmpty() ? Optional.empty() : Optional.of(job.withOrder(lines)), words, markers);
     }
 
     private static String counted(int count, OrderLine line) {

@@ -17,12 +17,12 @@ import lengthwise.model.Placement;
  */
 record CutList(List<Line> lines) {
     /**
-     * One piece of one garment.
+     * One piece of one garment, or of a filler that is laid.
      *
      * @param wanted how many pieces of cloth the order asks for
      * @param found those on the marker, with their numbers there
      */
-    record Line(Garment garment, String piece, int wanted, List<Found> found) {
+    record Line(Garment garment, boolean filler, String piece, int wanted, List<Found> found) {
         boolean isComplete() {
             return found.size() == wanted;
         }
@@ -40,7 +40,13 @@ record CutList(List<Line> lines) {
             }
         }
         List<Line> lines = new ArrayList<>();
-        for (Bundle bundle : marker.order().bundles()) {
+        List<Bundle> garments = marker.order().bundles();
+        for (Bundle bundle : marker.order().withAllFillers()) {
+            boolean filler = !garments.contains(bundle);
+            if (filler
+                    && onMarker.stream().noneMatch(one -> one.cutOut.garment().equals(bundle.garment()))) {
+                continue;
+            }
             for (String name : bundle.pieces().stream()
                     .map(cut -> cut.piece().name())
                     .distinct()
@@ -53,7 +59,7 @@ record CutList(List<Line> lines) {
                         .filter(one -> one.cutOut.garment().equals(bundle.garment())
                                 && one.cutOut.piece().name().equals(name))
                         .toList();
-                lines.add(new Line(bundle.garment(), name, wanted, found));
+                lines.add(new Line(bundle.garment(), filler, name, wanted, found));
             }
         }
         return new CutList(lines);

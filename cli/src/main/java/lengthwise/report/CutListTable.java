@@ -34,7 +34,9 @@ final class CutListTable {
                 html.open("tr", "class", "group");
                 html.element(
                                 "td",
-                                "garment " + last.number() + (size.isEmpty() ? "" : ", size " + size),
+                                (line.filler() ? "filler " : "garment ")
+                                        + last.number()
+                                        + (size.isEmpty() ? "" : ", size " + size),
                                 "colspan",
                                 "5")
                         .close()

@@ -139,7 +139,10 @@ final class PlacementSheet {
                         size,
                         new Column("garment", PlacementSheet::garments),
                         hand,
-                        new Column("how it lies", PlacementSheet::howItLies))
+                        new Column(
+                                "how it lies",
+                                placement -> howItLies(placement)
+                                        + (marker.order().cutAlready().holds(placement) ? "; cut already" : "")))
                 .filter(column -> !(column.equals(size) || column.equals(hand))
                         || placements.stream()
                                 .anyMatch(placement ->

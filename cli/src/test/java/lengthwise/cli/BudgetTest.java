@@ -88,6 +88,20 @@ class BudgetTest {
                 .isTrue();
     }
 
+    /** Half of 23 s: a fifth of that, then no more than half of what is left of it, then nothing. */
+    @Test
+    void findingOutWhatFitsTakesHalfOfTheTime() {
+        Budget budget = budget(23.0, null);
+        assertThat(used(budget.attempt(0.2, 1, 1))).isCloseTo(2.3, within(0.002));
+        now = Instant.EPOCH.plusSeconds(10);
+        assertThat(used(budget.attempt(0.2, 1, 1))).isCloseTo(0.75, within(0.002));
+        now = Instant.EPOCH.plusSeconds(12);
+        assertThat(used(budget.attempt(0.2, 1, 1))).isCloseTo(0.001, within(0.0001));
+        assertThat(budget.secondsLeft()).isCloseTo(11.0, within(0.01));
+        assertThat(budget(null, 1000L).attempt(0.2, 1, 1).stop().fraction(progress(100, 86_400)))
+                .isEqualTo(0.5);
+    }
+
     private MarkerOrder shell() {
         return named("shell");
     }

@@ -37,7 +37,7 @@ class JobFileDocumentTest {
 
     @Test
     void thereAreWholeFiles() throws IOException {
-        assertThat(wholeFiles()).hasSize(3);
+        assertThat(wholeFiles()).hasSize(4);
     }
 
     /** The reader lists the keys it allows when it meets one that it does not. */
@@ -56,7 +56,9 @@ class JobFileDocumentTest {
                 "fabrics: {a: {width: 1 m, spread: {end-allowance: {nonsense: 1}}}}",
                 "fabrics: {a: {width: 1 m, flaws: [{nonsense: 1}]}}",
                 "fabrics: {a: {width: 1 m, outline: [{nonsense: 1}, {}, {}]}}",
+                "fabrics: {a: {width: 1 m, already-cut: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {nonsense: 1}}",
+                "fabrics: {a: {width: 1 m}}\npieces: {b: {filler: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {match-point: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {strip: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {cut: 1, strip: {cut-width: 1 m, length: {nonsense: 1}}}}",

@@ -135,31 +135,40 @@ final class RandomJobs {
                 .map(form -> form == Spread.Form.SINGLE_LAYER || form == Spread.Form.FOLD_LENGTHWISE)
                 .orElse(true);
         return new JobFabric(
-                name,
-                chance() ? name : "for " + name,
-                width,
-                maybe(() -> chance() || tube
-                        ? UnusableEdge.eachSide(tube ? Length.ZERO : length(99_000))
-                        : new UnusableEdge(length(99_000), Length.ZERO)),
-                direction,
-                maybe(() -> one(Axis.values())),
-                maybe(() -> one(RightSide.values())),
-                maybe(() -> repeat(!direction.equals(Optional.of(Direction.EITHER_WAY)))),
-                maybe(() -> new Shrinkage(
-                        random.nextDouble(0.5),
-                        chance() ? 0 : random.nextInt(500) / 1000.0,
-                        one(Shrinkage.Handling.values()))),
-                spread,
-                maybe(() ->
-                        new Price(random.nextInt(10_000) / 100.0, chance() ? new Length(914_400) : length(1_000_000))),
-                maybe(() -> length(1_000_000)),
-                chance() || !simple
-                        ? List.of()
-                        : List.of(new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))),
-                maybe(() -> there(spread.form()
-                        .map(form -> form == Spread.Form.SINGLE_LAYER)
-                        .orElse(true))),
-                pile);
+                        name,
+                        chance() ? name : "for " + name,
+                        width,
+                        maybe(() -> chance() || tube
+                                ? UnusableEdge.eachSide(tube ? Length.ZERO : length(99_000))
+                                : new UnusableEdge(length(99_000), Length.ZERO)),
+                        direction,
+                        maybe(() -> one(Axis.values())),
+                        maybe(() -> one(RightSide.values())),
+                        maybe(() -> repeat(!direction.equals(Optional.of(Direction.EITHER_WAY)))),
+                        maybe(() -> new Shrinkage(
+                                random.nextDouble(0.5),
+                                chance() ? 0 : random.nextInt(500) / 1000.0,
+                                one(Shrinkage.Handling.values()))),
+                        spread,
+                        maybe(() -> new Price(
+                                random.nextInt(10_000) / 100.0, chance() ? new Length(914_400) : length(1_000_000))),
+                        maybe(() -> length(1_000_000)),
+                        chance() || !simple
+                                ? List.of()
+                                : List.of(
+                                        new Flaw(length(9_000_000), length(90_000), length(200_000), length(200_000))),
+                        maybe(() -> there(spread.form()
+                                .map(form -> form == Spread.Form.SINGLE_LAYER)
+                                .orElse(true))),
+                        pile)
+                .withCutAlready(
+                        spread.compare().isPresent()
+                                ? Optional.empty()
+                                : maybe(() -> new JobCutAlready(
+                                        name + ".svg",
+                                        some(List.of(3, 1, 12), 1),
+                                        Optional.empty(),
+                                        some(List.of(1, 7), 0))));
     }
 
     private There there(boolean remnant) {

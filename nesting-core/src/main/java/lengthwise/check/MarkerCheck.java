@@ -76,6 +76,7 @@ public final class MarkerCheck {
         ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
         List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
         violations.addAll(new WholeRepeat(order.fabric(), tolerance).violations(wanted, length));
+        violations.addAll(new WhereCut(order.cutAlready(), tolerance).violations(pieces));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {
             violations.addAll(area.violations(piece));

@@ -100,6 +100,25 @@ public sealed interface Violation {
         }
     }
 
+    /** A piece that is cut already does not lie where it was cut. */
+    record NotWhereCut(PlacedPiece piece, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s is cut already and does not lie where it was cut: it is up to %s mm away from there."
+                    .formatted(piece.called(), amount(by));
+        }
+    }
+
+    /** A piece lies where the cloth is gone: a piece was cut there that is of no use. */
+    record OverCutAway(PlacedPiece piece, PlacedPiece gone, double squareMillimetres, double millimetres)
+            implements Violation {
+        @Override
+        public String sentence() {
+            return "%s lies over the hole where %s was cut: %s mm² of it, up to %s mm deep."
+                    .formatted(piece.called(), gone.called(), amount(squareMillimetres), amount(millimetres));
+        }
+    }
+
     /** A piece lies across the line where two selvedges meet. */
     record OverJoin(PlacedPiece piece, double by) implements Violation {
         @Override

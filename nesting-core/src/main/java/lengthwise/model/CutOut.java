@@ -25,7 +25,7 @@ public record CutOut(Piece piece, Garment garment, Hand hand) {
     }
 
     private static Optional<CutPiece> pairOf(Item item, MarkerOrder order) {
-        return order.bundles().stream()
+        return order.withAllFillers().stream()
                 .filter(bundle -> bundle.garment().equals(item.garments().get(0)))
                 .flatMap(bundle -> bundle.pieces().stream())
                 .filter(cut ->

@@ -3,6 +3,7 @@ package lengthwise.model;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What one marker has to hold: a fabric, the garments, and the least distance between pieces.
@@ -11,9 +12,15 @@ import java.util.Set;
  * @param ownGaps by the names of those that have; between two pieces the larger of their gaps counts
  * @param fillers what may lie in the marker besides, where it adds no length; each is a unit of its own, whole or not
  *     there, with a number that no garment has
+ * @param cutAlready what is cut of the cloth already
  */
 public record MarkerOrder(
-        Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles, List<Bundle> fillers) {
+        Fabric fabric,
+        Length gap,
+        Map<String, Length> ownGaps,
+        List<Bundle> bundles,
+        List<Bundle> fillers,
+        CutAlready cutAlready) {
     public MarkerOrder {
         ownGaps = Map.copyOf(ownGaps);
         bundles = List.copyOf(bundles);
@@ -21,7 +28,7 @@ public record MarkerOrder(
     }
 
     public MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles) {
-        this(fabric, gap, ownGaps, bundles, List.of());
+        this(fabric, gap, ownGaps, bundles, List.of(), CutAlready.NONE);
     }
 
     public MarkerOrder(Fabric fabric, Length gap, List<Bundle> bundles) {
@@ -29,15 +36,24 @@ public record MarkerOrder(
     }
 
     public MarkerOrder withFabric(Fabric other) {
-        return new MarkerOrder(other, gap, ownGaps, bundles, fillers);
+        return new MarkerOrder(other, gap, ownGaps, bundles, fillers, cutAlready);
     }
 
     public MarkerOrder withBundles(List<Bundle> others) {
-        return new MarkerOrder(fabric, gap, ownGaps, others, fillers);
+        return new MarkerOrder(fabric, gap, ownGaps, others, fillers, cutAlready);
     }
 
     public MarkerOrder withFillers(List<Bundle> others) {
-        return new MarkerOrder(fabric, gap, ownGaps, bundles, others);
+        return new MarkerOrder(fabric, gap, ownGaps, bundles, others, cutAlready);
+    }
+
+    public MarkerOrder withCutAlready(CutAlready cut) {
+        return new MarkerOrder(fabric, gap, ownGaps, bundles, fillers, cut);
+    }
+
+    /** Returns the garments' bundles and, after them, the fillers. */
+    public List<Bundle> withAllFillers() {
+        return Stream.concat(bundles.stream(), fillers.stream()).toList();
     }
 
     /** Returns the order for some of its garments, by their numbers. */

@@ -29,6 +29,14 @@ public record PlacedPiece(String piece, String size, List<Integer> garments, Str
                 placement.outline());
     }
 
+    /** Says whether the same is written on both: they are for the same place in the same garments. */
+    public boolean isLabelledAs(PlacedPiece other) {
+        return piece.equals(other.piece)
+                && size.equals(other.size)
+                && garments.equals(other.garments)
+                && hand.equals(other.hand);
+    }
+
     /** Returns what a maker calls it: "cup S, L, of garment 3". */
     public String called() {
         String named = size.isEmpty() ? piece : piece + " " + size;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lengthwise.model.Bundle;
+import lengthwise.model.CutAlready;
 import lengthwise.model.CutPiece;
 import lengthwise.model.MarkerOrder;
 
@@ -17,22 +18,23 @@ public final class FillerRule {
 
     /** Returns what the rules make of an order's fillers by themselves. */
     public static Ruling of(MarkerOrder order) {
+        MarkerOrder alone = order.withCutAlready(CutAlready.NONE);
         Map<List<CutPiece>, List<Bundle>> kinds = new LinkedHashMap<>();
         for (Bundle filler : order.fillers()) {
             kinds.computeIfAbsent(filler.pieces(), pieces -> new ArrayList<>()).add(filler);
         }
         List<Bundle> whole = new ArrayList<>();
         for (List<Bundle> kind : kinds.values()) {
-            Ruling ruling = Ruling.of(order.withBundles(kind));
+            Ruling ruling = Ruling.of(alone.withBundles(kind));
             while (ruling instanceof Ruling.Task task && !task.surplus().isEmpty()) {
                 kind.remove(kind.size() - 1);
-                ruling = Ruling.of(order.withBundles(kind));
+                ruling = Ruling.of(alone.withBundles(kind));
             }
             if (ruling instanceof Ruling.Refused) {
                 return ruling;
             }
             whole.addAll(kind);
         }
-        return Ruling.of(order.withBundles(whole));
+        return Ruling.of(alone.withBundles(whole));
     }
 }

@@ -36,7 +36,12 @@ public sealed interface Ruling {
             List<Obstacle> obstacles = new ArrayList<>(RemnantRule.outside(order.fabric()));
             order.fabric().flaws().forEach(flaw -> obstacles.add(new Obstacle(Outline.of(flaw.ring()))));
             List<Bond> bonds = GarmentDirectionRule.bonds(contours.items(), order.fabric());
-            LayoutTask task = new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);
+            obstacles.addAll(CutAlreadyRule.gone(order.cutAlready()));
+            LayoutTask task = new LayoutTask(
+                    order.fabric().cuttableWidth().micrometres(),
+                    CutAlreadyRule.pinned(contours.items(), demands, order),
+                    obstacles,
+                    bonds);
             WholeRepeats lengths = WholeRepeats.of(contours.items(), order.fabric());
             return new Task(contours.items(), task, contours.surplus(), lengths);
         } catch (RefusedException refused) {

@@ -10,9 +10,17 @@ import lengthwise.model.PlacedPiece;
  * @param job the job's name, as written on it
  * @param fabric the fabric's name, as written on it
  * @param length of the marker
+ * @param numbers of the pieces, as written on the marker, in their order; 0 for one that has lost it
  */
-public record MarkerDrawing(String job, String fabric, Length length, Length cuttableWidth, List<PlacedPiece> pieces) {
+public record MarkerDrawing(
+        String job,
+        String fabric,
+        Length length,
+        Length cuttableWidth,
+        List<PlacedPiece> pieces,
+        List<Integer> numbers) {
     public MarkerDrawing {
         pieces = List.copyOf(pieces);
+        numbers = List.copyOf(numbers);
     }
 }

@@ -113,6 +113,19 @@ public final class MarkerPicture {
                         MarkerSvg.NOT_CUTTABLE,
                         MarkerSvg.FAINT,
                         0.2));
+        marker.order()
+                .cutAlready()
+                .spoilt()
+                .forEach(gone -> page.empty(
+                        "path",
+                        "d",
+                        Millimetres.path(gone.outline(), corner),
+                        "fill",
+                        MarkerSvg.NOT_CUTTABLE,
+                        "stroke",
+                        MarkerSvg.FAINT,
+                        "stroke-width",
+                        of(0.25 * reduction)));
         fabric.onHand()
                 .flatMap(OnHand::outline)
                 .ifPresent(remnant -> page.empty(

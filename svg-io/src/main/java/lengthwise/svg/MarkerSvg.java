@@ -17,6 +17,7 @@ import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.OnHand;
 import lengthwise.model.PieceMarks;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
 import lengthwise.model.Spread;
@@ -191,6 +192,7 @@ public final class MarkerSvg {
         for (Box flaw : fabric.flaws()) {
             flaw.moved(corner).common(cloth).ifPresent(this::flaw);
         }
+        marker.order().cutAlready().spoilt().forEach(this::gone);
         rectangle(Point.ORIGIN, clothLength, clothWidth, "fill", "none", "stroke", INK, "stroke-width", "0.5");
         svg.close().line();
     }
@@ -240,6 +242,29 @@ public final class MarkerSvg {
                 "stroke-width",
                 "0.25");
         label(there.minX() / 1000.0 + 2, there.maxY() / 1000.0 + 5, 4, "flaw");
+    }
+
+    /** Where a piece was cut that is of no use. */
+    private void gone(PlacedPiece spoilt) {
+        path(
+                Millimetres.path(spoilt.outline(), corner),
+                "data-area",
+                "cut-away",
+                "fill",
+                NOT_CUTTABLE,
+                "stroke",
+                FAINT,
+                "stroke-width",
+                "0.25",
+                "stroke-dasharray",
+                "2 2");
+        Box box = spoilt.outline().box().moved(corner);
+        centred(
+                (box.minX() + box.maxX()) / 2000.0,
+                (box.minY() + box.maxY()) / 2000.0,
+                4,
+                "spoilt: " + spoilt.called(),
+                0);
     }
 
     /** The edge of a remnant, as far as the marker goes. */

@@ -76,7 +76,12 @@ public final class MarkerSvgReader {
             pieces.add(placed(piece, toMarker));
         }
         return new MarkerDrawing(
-                root.getAttribute("data-job"), root.getAttribute("data-fabric"), length, width, pieces);
+                root.getAttribute("data-job"),
+                root.getAttribute("data-fabric"),
+                length,
+                width,
+                pieces,
+                drawn.stream().map(piece -> number(piece.group)).toList());
     }
 
     /** Returns the map from user units to millimetres on the page. */
@@ -266,6 +271,11 @@ public final class MarkerSvgReader {
             numbers.add(Integer.valueOf(number));
         }
         return numbers;
+    }
+
+    private static int number(Element group) {
+        String number = group.getAttribute("data-number");
+        return number.matches("[1-9][0-9]{0,6}") ? Integer.parseInt(number) : 0;
     }
 
     private String hand(Element group) throws DrawingException {

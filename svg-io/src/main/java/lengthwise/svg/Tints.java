@@ -2,6 +2,7 @@ package lengthwise.svg;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lengthwise.model.CutAlready;
 import lengthwise.model.Garment;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Placement;
@@ -16,16 +17,20 @@ final class Tints {
 
     private final List<String> keys;
     private final boolean bySize;
+    private final CutAlready cut;
 
     Tints(MarkerOrder order) {
         List<Garment> garments =
                 order.bundles().stream().map(bundle -> bundle.garment()).toList();
         bySize = garments.stream().map(Garment::size).distinct().count() > 1;
+        cut = order.cutAlready();
         keys = garments.stream().map(this::key).distinct().toList();
     }
 
     String of(Placement placement) {
-        return tint(key(placement.item().garments().get(0)));
+        return cut.holds(placement)
+                ? MarkerSvg.NOT_CUTTABLE
+                : tint(key(placement.item().garments().get(0)));
     }
 
     /** A tint and what it stands for. */
@@ -54,7 +59,8 @@ final class Tints {
         return bySize ? garment.size().name() : Integer.toString(garment.number());
     }
 
+    /** Fillers are of no garment and stay white. */
     private String tint(String key) {
-        return PALE.get(Math.max(0, keys.indexOf(key)) % PALE.size());
+        return keys.contains(key) ? PALE.get(keys.indexOf(key) % PALE.size()) : "#ffffff";
     }
 }

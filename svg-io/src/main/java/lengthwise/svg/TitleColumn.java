@@ -63,6 +63,13 @@ final class TitleColumn {
                         "Arrows lie along the grain; a single head points to the up end of the piece.",
                         "Cut along the middle of the line."));
         tints(tints);
+        if (!marker.order().cutAlready().isNone()) {
+            heading(
+                    "Cut already",
+                    List.of(
+                            "Grey pieces are cut already and lie where they were cut. What is marked as spoilt is gone and"
+                                    + " is laid once more."));
+        }
         heading("Numbers on small pieces", key);
         heading("Assumed, because it was not said", notes.assumptions());
         heading("Mind", notes.remarks());

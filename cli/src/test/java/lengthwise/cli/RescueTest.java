@@ -1,0 +1,188 @@
+package lengthwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import lengthwise.geometry.Box;
+import lengthwise.model.PlacedPiece;
+import lengthwise.svg.MarkerDrawing;
+import lengthwise.svg.MarkerSvgReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Bands of 100 × 1000 mm across cloth that is 1 m wide lie one behind the other, so that a marker is as long as its bands
+ * are wide: five are 500 mm. Then two are cut and something happens.
+ */
+class RescueTest {
+    private static final String JOB = """
+            version: 1
+            units: mm
+            fabrics:
+              canvas: {width: 1000, unusable-edge: {each-side: 0}, direction: either-way, MORE
+                       spread: {form: single-layer, end-allowance: {each-end: 20}}, sold-by: 100}
+            pieces:
+              band: {strip: {cut-width: 100, length: 1000}, runs: crosswise, print: ignore, cut: 1}
+            gap: 0
+            order:
+              - {size: S, make: 5}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    /** A flaw 50 mm long behind the second band: the other three begin behind it. */
+    @Test
+    void whatIsCutStaysAndTheRestKeepsOffTheFlaw() throws Exception {
+        MarkerDrawing old = first();
+        assertThat(rescued(
+                        "already-cut: {marker: first/canvas.svg, up-to: 220}, flaws: [{from-start: 220, length: 50}],"))
+                .as(err.toString())
+                .isZero();
+        MarkerDrawing rescued = MarkerSvgReader.read(folder.resolve("second/canvas.svg"));
+        assertThat(rescued.length().millimetres()).isEqualTo(550);
+        assertThat(rescued.pieces()).containsAll(old.pieces().subList(0, 2));
+        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("second/canvas-placement.html")))
+                .contains("; cut already</td>");
+    }
+
+    /** By their numbers; the flaw lies over the second one, which is laid once more behind the others: 600 mm. */
+    @Test
+    void aFlawOverACutPieceIsNamed() throws Exception {
+        MarkerDrawing old = first();
+        assertThat(
+                        rescued(
+                                "already-cut: {marker: first/canvas.svg, numbers: [1, 2]}, flaws: [{from-start: 180, length: 10}],"))
+                .as(err.toString())
+                .isZero();
+        assertThat(err.toString())
+                .contains("warning: A flaw lies over " + old.pieces().get(1).called() + ", which is cut already: it has"
+                        + " to be cut again. No room for it was found in the waste");
+        assertThat(Files.readString(folder.resolve("second/report.html"))).contains("A flaw lies over band S");
+        MarkerDrawing rescued = MarkerSvgReader.read(folder.resolve("second/canvas.svg"));
+        assertThat(rescued.length().millimetres()).isEqualTo(600);
+        assertThat(rescued.pieces())
+                .hasSize(5)
+                .contains(old.pieces().get(0))
+                .doesNotContain(old.pieces().get(1));
+        assertThat(checked()).as(out.toString()).isZero();
+    }
+
+    /** The maker spoilt the first one; 100 mm of waste behind a cut up to 320 mm have room for it. */
+    @Test
+    void whatTheMakerSpoiltIsTriedInTheWaste() throws Exception {
+        MarkerDrawing old = first();
+        assertThat(rescued("already-cut: {marker: first/canvas.svg, up-to: 320, spoilt: [1]},"))
+                .as(err.toString())
+                .isZero();
+        assertThat(err.toString())
+                .contains(old.pieces().get(0).called() + " is cut and spoilt: it has to be cut again.");
+        Box hole = old.pieces().get(0).outline().box();
+        assertThat(MarkerSvgReader.read(folder.resolve("second/canvas.svg")).pieces())
+                .extracting(piece -> piece.outline().box())
+                .noneMatch(hole::overlaps);
+    }
+
+    /** A cut piece dragged by 0.2 mm in the new marker. */
+    @Test
+    void theCheckHoldsWhatIsCutWhereItIs() throws Exception {
+        first();
+        rescued("already-cut: {marker: first/canvas.svg, numbers: [5]},");
+        Path marker = folder.resolve("second/canvas.svg");
+        MarkerDrawing rescued = MarkerSvgReader.read(marker);
+        PlacedPiece last = rescued.pieces().get(4);
+        assertThat(last.outline().box().maxX()).isEqualTo(500_000);
+        String text = Files.readString(marker);
+        int group = text.indexOf("<g id=\"piece-5\"");
+        Files.writeString(
+                marker,
+                text.substring(0, group) + "<g transform=\"translate(0.2 0)\" id=\"piece-5\""
+                        + text.substring(group + "<g id=\"piece-5\"".length()));
+        assertThat(checked()).isEqualTo(5);
+        assertThat(out.toString())
+                .contains("is cut already and does not lie where it was cut: it is up to 0.2 mm away");
+    }
+
+    @Test
+    void theMarkerThatIsCutFromIsNotWrittenOver() throws Exception {
+        first();
+        write("already-cut: {marker: first/canvas.svg, numbers: [1]},");
+        assertThat(laid("first")).isEqualTo(2);
+        assertThat(err.toString()).contains("name another folder with --out");
+    }
+
+    @Test
+    void whatDoesNotGoWithTheMarkerIsRefusedAtItsKey() throws Exception {
+        first();
+        assertThat(refusal("already-cut: {marker: first/canvas.svg, numbers: [6]},"))
+                .contains("key fabrics.canvas.already-cut: first/canvas.svg has no number 6; they go up to 5.");
+        assertThat(refusal("already-cut: {marker: other/canvas.svg, numbers: [1]},"))
+                .contains("there is no such marker");
+        assertThat(refusal("already-cut: {marker: first/canvas.svg},")).contains("write either up-to: 80 cm");
+        assertThat(refusal("already-cut: {marker: first/canvas.svg, numbers: [1], spoilt: [2]},"))
+                .contains("number 2 is spoilt, and not among what is cut");
+        assertThat(refusal("pile: up, already-cut: {marker: job.yaml, numbers: [1]},"))
+                .contains("already-cut");
+        Files.writeString(
+                folder.resolve("job.yaml"),
+                JOB.replace("width: 1000", "width: 1001")
+                        .replace("MORE", "already-cut: {marker: first/canvas.svg, numbers: [1]},"));
+        assertThat(laid("second")).isEqualTo(3);
+        assertThat(err.toString()).contains("first/canvas.svg was cut on a cuttable width of 100 cm");
+    }
+
+    private String refusal(String more) throws IOException {
+        assertThat(rescued(more)).isEqualTo(3);
+        return err.toString();
+    }
+
+    private MarkerDrawing first() throws Exception {
+        write("");
+        assertThat(laid("first")).as(err.toString()).isZero();
+        MarkerDrawing drawing = MarkerSvgReader.read(folder.resolve("first/canvas.svg"));
+        assertThat(drawing.length().millimetres()).isEqualTo(500);
+        return drawing;
+    }
+
+    private int rescued(String more) throws IOException {
+        write(more);
+        return laid("second");
+    }
+
+    private void write(String more) throws IOException {
+        Files.writeString(folder.resolve("job.yaml"), JOB.replace("MORE", more), StandardCharsets.UTF_8);
+    }
+
+    private int laid(String to) {
+        return ended(
+                "marker",
+                folder.resolve("job.yaml").toString(),
+                "--iterations",
+                "60",
+                "--workers",
+                "1",
+                "--out",
+                folder.resolve(to).toString());
+    }
+
+    private int checked() {
+        return ended(
+                "check",
+                folder.resolve("second/canvas.svg").toString(),
+                "--job",
+                folder.resolve("job.yaml").toString());
+    }
+
+    private int ended(String... arguments) {
+        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+    }
+}
