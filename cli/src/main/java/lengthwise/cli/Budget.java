@@ -11,7 +11,7 @@ import lengthwise.solver.StopRule;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Shares the time of a job between its searches by how much each has to lay; what one leaves over goes to the next. A
+ * Shares the time of a job between its searches by what each deserves; what one leaves over goes to the next. A
  * search aside, for what a rule costs, gets a fifth of what the marker's own gets; where no time is said, that comes on
  * top of what the markers get.
  */
@@ -24,7 +24,8 @@ final class Budget {
     /** However little is left of that, one look takes no more than this part of it. */
     private static final double ONE_LOOK = 0.5;
 
-    private static final double LONGEST_DEFAULT_SECONDS = 20;
+    private static final double SHORTEST_DEFAULT_SECONDS = 3;
+    private static final double LONGEST_DEFAULT_SECONDS = 300;
     private static final long LEAST_MILLIS = 200;
 
     private final double whole;
@@ -41,9 +42,10 @@ final class Budget {
         this.left = orders.fabrics().stream().mapToDouble(Budget::weight).sum();
         double markers = orders.fabrics().stream()
                 .map(FabricOrder::order)
-                .mapToInt(Budget::contours)
+                .mapToDouble(Budget::deserved)
                 .sum();
-        this.whole = seconds != null ? seconds : Math.min(LONGEST_DEFAULT_SECONDS, 2 + markers / 4) * left / markers;
+        double enough = Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, markers));
+        this.whole = seconds != null ? seconds : enough * left / markers;
         this.end = time.instant().plusMillis((long) (whole * 1000));
     }
 
@@ -52,15 +54,21 @@ final class Budget {
                 + (fabric.otherwise().isPresent() ? 1 : 0)
                 + (fabric.order().fillers().isEmpty() ? 0 : 1)
                 + (fabric.order().cutAlready().spoilt().isEmpty() ? 0 : 1);
-        return contours(fabric.order()) * (1 + ASIDE * asides)
-                + fabric.comparison().map(Budget::contours).orElse(0);
+        return deserved(fabric.order()) * (1 + ASIDE * asides)
+                + fabric.comparison().map(Budget::deserved).orElse(0.0);
     }
 
-    private static int contours(MarkerOrder order) {
-        return order.bundles().stream()
+    /**
+     * Returns the seconds after which a longer search seldom makes a marker one in a hundred shorter. They grow faster than
+     * the order: there are more pieces to move, and each move looks at more others (benchmarks/README.md has what was
+     * measured).
+     */
+    private static double deserved(MarkerOrder order) {
+        double cuts = order.bundles().stream()
                 .flatMap(bundle -> bundle.pieces().stream())
                 .mapToInt(piece -> piece.cut().count())
                 .sum();
+        return cuts / 4 + cuts * cuts / 70;
     }
 
     /** Returns the search for a marker that is asked for. */
@@ -101,7 +109,7 @@ final class Budget {
     }
 
     private Search next(MarkerOrder order, double share, long seed, int workers) {
-        double weight = share * contours(order);
+        double weight = share * deserved(order);
         double part = weight < left ? weight / left : 1;
         left = Math.max(0, left - weight);
         long millis = (long) (Duration.between(time.instant(), end).toMillis() * part);

@@ -79,7 +79,7 @@ final class MarkerCommand implements Callable<Integer> {
             names = "--seconds",
             paramLabel = "S",
             description =
-                    "time for the whole job, shared between its searches (default: up to 20 for its markers, less for small orders)")
+                    "time for the whole job, shared between its searches (default: by how much there is to lay, from 3 to 300 for its markers; Ctrl-C takes the best so far)")
     private @Nullable Double seconds;
 
     @Option(

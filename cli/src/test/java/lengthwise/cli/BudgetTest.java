@@ -50,13 +50,13 @@ class BudgetTest {
         orders = Orders.of(JobReader.read(Files.writeString(folder.resolve("job.yaml"), JOB)));
     }
 
-    /** 30 + 30 / 5 + 10 parts of 23 s. */
+    /** Of 28.357 parts: 30 / 4 + 900 / 70, a fifth of that, and 10 / 4 + 100 / 70. */
     @Test
     void theTimeOfAJobIsSharedByWhatThereIsToLayAndUsedUp() {
-        Budget budget = budget(23.0, null);
-        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(15.0, within(0.002));
-        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(3.0, within(0.002));
-        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(5.0, within(0.002));
+        Budget budget = budget(28.357, null);
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(20.357, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(4.071, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(3.929, within(0.002));
     }
 
     @Test
@@ -68,13 +68,13 @@ class BudgetTest {
         assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(21.0, within(0.002));
     }
 
-    /** 40 contours get 2 + 40 / 4 s, and the search aside a fifth of what its marker gets on top. */
+    /** Each marker gets what it deserves, and the search aside a fifth of what its marker gets on top. */
     @Test
     void withoutATimeTheSearchAsideComesOnTop() {
         Budget budget = budget(null, null);
-        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(9.0, within(0.002));
-        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(1.8, within(0.002));
-        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(3.0, within(0.002));
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(20.357, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(4.071, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(3.929, within(0.002));
     }
 
     @Test
