@@ -108,7 +108,7 @@ public record Filling(Marker marker, List<Kind> kinds) {
             bonds.add(new Bond.SameTurn(((Bond.SameTurn) bond)
                     .members().stream().map(member -> first + member).toList()));
         }
-        return new LayoutTask(pieces.height(), demands, pieces.obstacles(), bonds);
+        return pieces.with(demands, pieces.obstacles(), bonds);
     }
 
     private static Map<Integer, Pose> laid(Marker marker, LayoutTask task, Ruling.Task fillers, Search search) {

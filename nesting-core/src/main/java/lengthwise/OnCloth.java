@@ -160,6 +160,6 @@ record OnCloth(Map<Integer, Pose> poses, List<Integer> staysOut) {
                 bonds.add(new Bond.SameTurn(bound));
             }
         }
-        return new LayoutTask(task.height(), demands, task.obstacles(), bonds);
+        return task.with(demands, task.obstacles(), bonds);
     }
 }

@@ -79,6 +79,7 @@ public final class BareJob {
                 fabrics,
                 lettered(pieces, roles),
                 Optional.empty(),
+                Optional.empty(),
                 order(pieces, wishes));
     }
 
@@ -120,7 +121,9 @@ public final class BareJob {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                JobFabric.Across.UNSAID);
     }
 
     /** Pieces with lettered cuts; the others are left to be assumed, and said. */

@@ -9,6 +9,7 @@ import lengthwise.geometry.Ring;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.OnHand;
 import lengthwise.model.Repeat;
 import lengthwise.model.Shrinkage;
@@ -111,6 +112,23 @@ final class FabricMaking {
                 said.flaws().stream().map(flaw -> flaw(fabric, flaw)).toList(),
                 said.there().map(there -> onHand(fabric, there)),
                 fabric.pile());
+    }
+
+    /** Returns where the line of a border lies in the marker. */
+    static Length line(Fabric fabric, JobFabric.Border border) {
+        return across(
+                fabric,
+                border.selvedge() == Lying.Selvedge.NEAR
+                        ? border.fromSelvedge()
+                        : fabric.width().minus(border.fromSelvedge()));
+    }
+
+    /** Returns where a zone lies in the marker, as far as pieces may lie in it. */
+    static Lying.Zone zone(Fabric fabric, JobFabric.Zone zone) {
+        Length from = Length.max(Length.ZERO, across(fabric, zone.from()));
+        Length past = Length.max(Length.ZERO, across(fabric, zone.to()).minus(fabric.cuttableWidth()));
+        return new Lying.Zone(
+                zone.name(), new Fabric.Band(from, across(fabric, zone.to()).minus(past)));
     }
 
     private static Box flaw(Fabric fabric, JobFabric.Flaw flaw) {

@@ -12,16 +12,20 @@ import lengthwise.geometry.Outline;
 import lengthwise.geometry.PlacedArea;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
+import lengthwise.job.JobFabric.Across;
+import lengthwise.job.JobFabric.Border;
 import lengthwise.job.JobFabric.Corner;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
 import lengthwise.job.JobFabric.There;
+import lengthwise.job.JobFabric.Zone;
 import lengthwise.model.Axis;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
@@ -67,6 +71,8 @@ final class FabricReading {
                 "spread",
                 "price",
                 "sold-by",
+                "border",
+                "zones",
                 "flaws",
                 "length",
                 "outline",
@@ -106,7 +112,8 @@ final class FabricReading {
                 fabric.read("flaws", e -> flaws(e, width, there)).orElse(List.of()),
                 there,
                 pile,
-                cutAlready);
+                cutAlready,
+                across(fabric, width));
     }
 
     private JobCutAlready cutAlready(Entry entry) throws JobException {
@@ -132,6 +139,36 @@ final class FabricReading {
             numbers.add(Measuring.count(item, 1_000_000, "a number on the marker, such as 5"));
         }
         return numbers;
+    }
+
+    private Across across(Fields fabric, Length width) throws JobException {
+        return new Across(
+                fabric.read("border", e -> border(e, width)),
+                fabric.read("zones", e -> zones(e, width)).orElse(List.of()));
+    }
+
+    private Border border(Entry entry, Length width) throws JobException {
+        Fields border = entry.fields("{from-selvedge: 4 cm, selvedge: near}", "from-selvedge", "selvedge");
+        return new Border(
+                measuring.notNegative(border.need("from-selvedge", "4 cm"), width),
+                border.read("selvedge", e -> e.word(Lying.Selvedge.class, Set.of()))
+                        .orElse(Lying.Selvedge.NEAR));
+    }
+
+    private List<Zone> zones(Entry entry, Length width) throws JobException {
+        List<Zone> zones = new ArrayList<>();
+        for (Entry item :
+                entry.named("border: {from-selvedge: 0 cm, to: 30 cm}").values()) {
+            Fields zone = item.fields("{from-selvedge: 0 cm, to: 30 cm}", "from-selvedge", "to");
+            Length from = measuring.notNegative(zone.need("from-selvedge", "0 cm"), width);
+            Length to = measuring.positive(zone.need("to", "30 cm"), width);
+            if (to.compareTo(from) <= 0) {
+                throw item.error("the zone ends %s from the near selvedge, before it begins"
+                        .formatted(LengthText.print(to, LengthUnit.CM)));
+            }
+            zones.add(new Zone(item.name(), from, to));
+        }
+        return zones;
     }
 
     private static Optional<Pile> pile(Fields fabric) throws JobException {
@@ -296,7 +333,7 @@ final class FabricReading {
                 within(origin, "from-selvedge", measuring::notNegative).orElse(Length.ZERO));
     }
 
-    private static boolean isYes(Fields fields, String key) throws JobException {
+    static boolean isYes(Fields fields, String key) throws JobException {
         return fields.read(key, e -> e.word(Answer.class, Set.of())).equals(Optional.of(Answer.YES));
     }
 

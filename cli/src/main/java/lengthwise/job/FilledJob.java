@@ -32,6 +32,7 @@ public final class FilledJob {
                 job.fabrics().stream().map(said -> filled(said, orders)).toList(),
                 job.pieces(),
                 orders.fabrics().stream().map(fabric -> fabric.order().gap()).findFirst(),
+                job.cuttingTool(),
                 job.order());
     }
 
@@ -64,6 +65,8 @@ public final class FilledJob {
                 made.map(Fabric::soldBy).or(said::soldBy),
                 said.flaws(),
                 said.there(),
-                said.pile());
+                said.pile(),
+                said.cutAlready(),
+                said.across());
     }
 }

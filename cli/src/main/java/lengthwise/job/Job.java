@@ -12,6 +12,7 @@ import lengthwise.model.Length;
  * @param units what a bare number is measured in, where the file says so
  * @param pieces what is said about single pieces; a piece of the drawings that is not listed is cut as its lettering says
  * @param gap the least distance between any two pieces, where said
+ * @param cuttingTool gives the gap where nothing is said of it
  */
 public record Job(
         String title,
@@ -20,6 +21,7 @@ public record Job(
         List<JobFabric> fabrics,
         List<JobPiece> pieces,
         Optional<Length> gap,
+        Optional<CuttingTool> cuttingTool,
         List<OrderLine> order) {
     /** The version of the job file that this Lengthwise reads and writes. */
     public static final int VERSION = 1;
@@ -33,7 +35,7 @@ public record Job(
 
     /** Returns the same job with another order. */
     Job withOrder(List<OrderLine> lines) {
-        return new Job(title, units, drawings, fabrics, pieces, gap, lines);
+        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, lines);
     }
 
     /** Returns the same job with its drawings' paths as seen from another folder. */
@@ -50,7 +52,7 @@ public record Job(
                 .map(fabric -> fabric.withCutAlready(
                         fabric.cutAlready().map(cut -> cut.withMarker(seenFrom(other, folder, cut.marker())))))
                 .toList();
-        return new Job(title, units, moved, cutFrom, pieces, gap, order);
+        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, order);
     }
 
     private static String seenFrom(Path other, Path folder, String file) {

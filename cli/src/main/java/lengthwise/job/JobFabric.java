@@ -7,6 +7,7 @@ import lengthwise.model.Direction;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
@@ -20,6 +21,7 @@ import lengthwise.model.Spread;
  * @param pile makes the cloth one-way
  * @param there how much of it there is; empty where it is to be bought
  * @param cutAlready what is cut of it, where the job goes on with a marker
+ * @param across its border print and its zones
  */
 public record JobFabric(
         String name,
@@ -37,7 +39,8 @@ public record JobFabric(
         List<Flaw> flaws,
         Optional<There> there,
         Optional<Pile> pile,
-        Optional<JobCutAlready> cutAlready) {
+        Optional<JobCutAlready> cutAlready,
+        Across across) {
     public JobFabric {
         flaws = List.copyOf(flaws);
     }
@@ -75,7 +78,8 @@ public record JobFabric(
                 flaws,
                 there,
                 pile,
-                Optional.empty());
+                Optional.empty(),
+                Across.UNSAID);
     }
 
     JobFabric withCutAlready(Optional<JobCutAlready> cut) {
@@ -95,7 +99,8 @@ public record JobFabric(
                 flaws,
                 there,
                 pile,
-                cut);
+                cut,
+                across);
     }
 
     JobFabric withForm(Spread.Form form) {
@@ -114,8 +119,26 @@ public record JobFabric(
                 soldBy,
                 flaws,
                 there,
-                pile);
+                pile,
+                Optional.empty(),
+                across);
     }
+
+    /** What is not the same all across the cloth. */
+    public record Across(Optional<Border> border, List<Zone> zones) {
+        /** Nothing is said. */
+        public static final Across UNSAID = new Across(Optional.empty(), List.of());
+
+        public Across {
+            zones = List.copyOf(zones);
+        }
+    }
+
+    /** A border print along a selvedge: how far from it the line lies that pieces are keyed to, as bought. */
+    public record Border(Length fromSelvedge, Lying.Selvedge selvedge) {}
+
+    /** A band along the cloth, as bought: distances of its two sides from the near selvedge. */
+    public record Zone(String name, Length from, Length to) {}
 
     /** Which way the right side of the cloth looks in the finished garment. */
     public enum RightSide {

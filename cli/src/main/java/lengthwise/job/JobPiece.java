@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.Lying.Tie;
 
 /**
  * What is said about one piece.
@@ -43,10 +44,16 @@ public record JobPiece(
         this(name, cut, up, arrowMeans, drawn, matchPoint, gap, Optional.empty(), Lying.UNSAID, strip);
     }
 
-    /** How a drawn piece lies on its cloth beyond what its arrow says. */
-    public record Lying(Optional<Grain> grain) {
+    /**
+     * How a piece lies on its cloth beyond what its arrow says.
+     *
+     * @param edgeOnSelvedge whether its straight edge may lie on the selvedge
+     * @param border what of it lies on the line of a border print, where its cloth has one
+     * @param zone the zone that it keeps to, where its cloth has any
+     */
+    public record Lying(Optional<Grain> grain, boolean edgeOnSelvedge, Optional<Tie> border, Optional<String> zone) {
         /** Nothing is said. */
-        public static final Lying UNSAID = new Lying(Optional.empty());
+        public static final Lying UNSAID = new Lying(Optional.empty(), false, Optional.empty(), Optional.empty());
     }
 
     /** Which way the line lies that is drawn on a piece. */

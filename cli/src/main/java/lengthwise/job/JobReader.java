@@ -49,6 +49,7 @@ public final class JobReader {
                 "fabrics",
                 "pieces",
                 "gap",
+                "cutting-tool",
                 "order");
         this.measuring = new Measuring(keys.read("units", e -> e.word(LengthUnit.class, Set.of())));
     }
@@ -119,6 +120,7 @@ public final class JobReader {
                 fabrics,
                 pieces,
                 keys.read("gap", pieceReading::gap),
+                keys.read("cutting-tool", e -> e.word(CuttingTool.class, Set.of())),
                 order(keys.need("order", "[{size: M, make: 1}]"), pieces));
     }
 

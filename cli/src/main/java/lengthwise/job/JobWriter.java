@@ -13,6 +13,7 @@ import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 
@@ -77,6 +78,10 @@ public final class JobWriter {
         job.gap().ifPresent(gap -> {
             line("");
             line("gap: " + length(gap), "least distance between pieces");
+        });
+        job.cuttingTool().ifPresent(tool -> {
+            line("");
+            line("cutting-tool: " + Entry.word(tool));
         });
         section("order");
         job.order().forEach(order -> line("  - " + order(order)));
@@ -152,6 +157,13 @@ public final class JobWriter {
                                 ? "    length: " + length(there.length())
                                 : "    outline: " + corners(there.corners()),
                         "what there is of it"));
+        fabric.across()
+                .border()
+                .ifPresent(border -> line("    border: {from-selvedge: %s, selvedge: %s}"
+                        .formatted(length(border.fromSelvedge()), Entry.word(border.selvedge()))));
+        if (!fabric.across().zones().isEmpty()) {
+            line("    zones: " + zones(fabric.across().zones()));
+        }
         if (!fabric.flaws().isEmpty()) {
             line("    flaws:");
             fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));
@@ -269,7 +281,26 @@ public final class JobWriter {
         piece.gap().ifPresent(gap -> parts.add("gap: " + length(gap)));
         piece.filler().ifPresent(most -> parts.add("filler: {at-most: " + most + "}"));
         piece.lying().grain().ifPresent(grain -> parts.add("grain: " + Entry.word(grain)));
+        if (piece.lying().edgeOnSelvedge()) {
+            parts.add("edge-on-selvedge: yes");
+        }
+        piece.lying().border().ifPresent(tie -> parts.add("border: " + tie(tie)));
+        piece.lying().zone().ifPresent(zone -> parts.add("zone: " + quoted(zone)));
         return braces(parts);
+    }
+
+    private static String tie(Lying.Tie tie) {
+        return switch (tie.kind()) {
+            case LOWEST_POINT -> "hem";
+            case NOTCH, DRILL_HOLE -> Entry.word(tie.kind()) + " " + tie.number();
+        };
+    }
+
+    private String zones(List<JobFabric.Zone> zones) {
+        return zones.stream()
+                .map(zone -> "%s: {from-selvedge: %s, to: %s}"
+                        .formatted(quoted(zone.name()), length(zone.from()), length(zone.to())))
+                .collect(Collectors.joining(", ", "{", "}"));
     }
 
     private String stripLength(StripLength length) {

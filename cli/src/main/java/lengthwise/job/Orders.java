@@ -22,6 +22,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.Size;
@@ -36,6 +37,18 @@ import lengthwise.model.Unfolding;
 public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
     /** Pieces lie this far apart where the job does not say: scissors and rotary cutters, common practice, no source. */
     private static final Length GAP = Length.ofMillimetres(3);
+
+    private static String cutWith(CuttingTool tool) {
+        return ", as is usual for cutting with %s"
+                .formatted(
+                        switch (tool) {
+                            case SCISSORS -> "scissors";
+                            case ROTARY_CUTTER -> "a rotary cutter";
+                            case STRAIGHT_KNIFE -> "a straight knife";
+                            case KNIFE_PLOTTER -> "a knife plotter";
+                            case LASER -> "a laser";
+                        });
+    }
 
     /** An order with one rule of its fabric left out: what that rule costs can be found. */
     public record Freer(String rule, MarkerOrder order) {}
@@ -62,6 +75,11 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             if (fabric.repeat().isPresent()
                     && anyPiece(piece -> piece.matchPoint().isPresent())) {
                 freer.add(new Freer("Matching the print", order.withFabric(fabric.withoutRepeat())));
+            }
+            if (order.lying().values().stream().anyMatch(lying -> lying.zone().isPresent())) {
+                Map<String, Lying> anywhere = new LinkedHashMap<>();
+                order.lying().forEach((piece, lying) -> anywhere.put(piece, lying.withoutZone()));
+                freer.add(new Freer("Keeping to the zones", order.withLying(anywhere)));
             }
             if (!fabric.flaws().isEmpty()) {
                 freer.add(new Freer("Keeping off the flaws", order.withFabric(fabric.withoutFlaws())));
@@ -161,6 +179,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
 
         Orders orders() throws JobException {
             refuseUnknownPieces();
+            refuseUntied();
             List<FabricOrder> orders = new ArrayList<>();
             for (JobFabric said : job.fabrics()) {
                 Assumptions assumed = new Assumptions();
@@ -168,15 +187,20 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 refuseNoWidth(said, fabric);
                 warnOfSlidingPile(fabric);
                 Length gap = job.gap().orElseGet(() -> {
-                    assumed.note("Pieces lie 3 mm apart.", "With gap: 0 mm they may touch.");
-                    return GAP;
+                    String tool = job.cuttingTool().map(Orders::cutWith).orElse("");
+                    Length usual = job.cuttingTool().map(CuttingTool::gap).orElse(GAP);
+                    assumed.note(
+                            "Pieces lie %s apart%s.".formatted(LengthText.print(usual, LengthUnit.MM), tool),
+                            "With gap: 0 mm they may touch.");
+                    return usual;
                 });
                 List<Bundle> bundles = bundles(said, fabric, assumed);
                 if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
                     warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
                 } else {
                     MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles)
-                            .withFillers(fillers(said, fabric, assumed));
+                            .withFillers(fillers(said, fabric, assumed))
+                            .withLying(lying(said, fabric));
                     Optional<Fabric> comparison = said.spread()
                             .compare()
                             .map(form -> FabricMaking.of(said.withForm(form), new Assumptions()));
@@ -248,6 +272,67 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     .filter(piece -> piece.gap().isPresent())
                     .collect(Collectors.toMap(
                             JobPiece::name, piece -> piece.gap().orElseThrow()));
+        }
+
+        /** Returns how pieces lie that are tied to the edges of a fabric; a fabric without border or zones ties none to them. */
+        private Map<String, Lying> lying(JobFabric said, Fabric fabric) throws JobException {
+            Map<String, Lying> lying = new LinkedHashMap<>();
+            for (JobPiece piece : job.pieces()) {
+                Lying how = new Lying(
+                        piece.lying().edgeOnSelvedge(),
+                        piece.lying()
+                                .border()
+                                .flatMap(at -> said.across()
+                                        .border()
+                                        .map(border -> new Lying.Border(
+                                                at, border.selvedge(), FabricMaking.line(fabric, border)))),
+                        zone(piece, said, fabric));
+                if (!how.equals(Lying.ANYWHERE)) {
+                    lying.put(piece.name(), how);
+                }
+            }
+            return lying;
+        }
+
+        private Optional<Lying.Zone> zone(JobPiece piece, JobFabric said, Fabric fabric) throws JobException {
+            List<JobFabric.Zone> zones = said.across().zones();
+            if (piece.lying().zone().isEmpty() || zones.isEmpty()) {
+                return Optional.empty();
+            }
+            String name = piece.lying().zone().get();
+            Optional<JobFabric.Zone> found =
+                    zones.stream().filter(zone -> zone.name().equals(name)).findFirst();
+            if (found.isEmpty()) {
+                throw complaints.at(
+                        "pieces." + piece.name() + ".zone",
+                        "%s has no zone %s; it has %s"
+                                .formatted(
+                                        said.name(),
+                                        name,
+                                        zones.stream().map(JobFabric.Zone::name).collect(Collectors.joining(", "))));
+            }
+            return found.map(zone -> FabricMaking.zone(fabric, zone));
+        }
+
+        /** A key that no fabric answers to would be passed over in silence. */
+        private void refuseUntied() throws JobException {
+            for (JobPiece piece : job.pieces()) {
+                if (piece.lying().border().isPresent()
+                        && job.fabrics().stream()
+                                .allMatch(fabric -> fabric.across().border().isEmpty())) {
+                    throw complaints.at(
+                            "pieces." + piece.name() + ".border",
+                            "no fabric has a border; say under it border: {from-selvedge: 4 cm, selvedge: near}");
+                }
+                if (piece.lying().zone().isPresent()
+                        && job.fabrics().stream()
+                                .allMatch(fabric -> fabric.across().zones().isEmpty())) {
+                    throw complaints.at(
+                            "pieces." + piece.name() + ".zone",
+                            "no fabric has zones; say under it zones: {%s: {from-selvedge: 0 cm, to: 30 cm}}"
+                                    .formatted(piece.lying().zone().get()));
+                }
+            }
         }
 
         private List<Bundle> bundles(JobFabric said, Fabric fabric, Assumptions assumed) throws JobException {

@@ -18,6 +18,7 @@ import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Cut;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.Lying.Tie;
 
 /** Reads what the job file says about one piece. */
 final class PieceReading {
@@ -46,13 +47,16 @@ final class PieceReading {
                 "gap",
                 "filler",
                 "grain",
+                "edge-on-selvedge",
+                "border",
+                "zone",
                 "strip",
                 "runs",
                 "print");
         Optional<JobStrip> strip = piece.read("strip", e -> strip(e, piece));
         if (strip.isPresent()) {
             piece.need("cut", "{" + roles.get(0) + ": 1}");
-            for (String key : List.of("up", "arrow-means", "drawn", "match-point", "grain")) {
+            for (String key : List.of("up", "arrow-means", "drawn", "match-point", "grain", "border")) {
                 refuse(piece, key, "a strip has no drawing; leave this out (print: and runs: say how a strip lies)");
             }
         } else {
@@ -80,8 +84,27 @@ final class PieceReading {
                 piece.read("match-point", this::matchPoint),
                 piece.read("gap", this::gap),
                 filler,
-                new Lying(piece.read("grain", e -> e.word(Grain.class, Set.of()))),
+                new Lying(
+                        piece.read("grain", e -> e.word(Grain.class, Set.of())),
+                        FabricReading.isYes(piece, "edge-on-selvedge"),
+                        piece.read("border", PieceReading::border),
+                        piece.read("zone", e -> e.text("the name of a zone of the fabric"))),
                 strip);
+    }
+
+    private static Tie border(Entry entry) throws JobException {
+        String example = "hem, or a mark of the piece that lies on the border's line, such as notch 2";
+        String text = entry.text(example);
+        if (text.equals("hem")) {
+            return Tie.LOWEST_POINT;
+        }
+        Matcher mark = MARK.matcher(text);
+        for (Tie.Kind kind : List.of(Tie.Kind.NOTCH, Tie.Kind.DRILL_HOLE)) {
+            if (mark.matches() && mark.group(1).equals(Entry.word(kind)) && Integer.parseInt(mark.group(2)) > 0) {
+                return new Tie(kind, Integer.parseInt(mark.group(2)));
+            }
+        }
+        throw entry.error("found " + Quote.of(text) + "; write " + example);
     }
 
     private static int filler(Entry entry) throws JobException {

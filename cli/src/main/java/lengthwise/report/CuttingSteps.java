@@ -5,17 +5,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
+import lengthwise.model.Lying;
 import lengthwise.model.Marker;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
 import lengthwise.model.PrintWords;
+import lengthwise.model.SharedCut;
 import lengthwise.model.SpreadWords;
 
 /** What the maker does with the cloth, from squaring its end to cutting. */
@@ -54,12 +60,55 @@ final class CuttingSteps {
         steps.add(
                 "Hold the marker or the paper pieces down with weights, or pin inside the pieces, clear of the line.");
         steps.add("Cut along the middle of the line. Notches are short nicks inside the seam allowance.");
+        Length once = SharedCut.together(SharedCut.on(marker));
+        if (once.micrometres() > 0) {
+            steps.add("Straight edges of two pieces coincide on %s of cut line, drawn with a grey band: cut them once."
+                    .formatted(LengthWords.both(once)));
+        }
+        tied(marker).forEach(steps::add);
         List<StraightBlock> blocks = StraightBlock.on(marker);
         if (!blocks.isEmpty()) {
             steps.add(blocks.stream().map(StraightBlock::sentence).collect(Collectors.joining(" ")) + " "
                     + StraightBlock.howToCut(blocks));
         }
         return List.copyOf(steps);
+    }
+
+    /** What lies where it does for the sake of a selvedge, a border or a zone. */
+    private static List<String> tied(Marker marker) {
+        Map<String, Set<String>> pieces = new TreeMap<>();
+        for (Placement placement : marker.placements()) {
+            String name = placement.item().piece().name();
+            Lying lying = marker.order().lyingOf(name);
+            Box box = placement.outline().box();
+            if (box.minY() < 0
+                    || box.maxY() > marker.order().fabric().cuttableWidth().micrometres()) {
+                pieces.computeIfAbsent("With a straight edge on the selvedge itself", key -> new TreeSet<>())
+                        .add(name);
+            }
+            lying.border()
+                    .ifPresent(border -> pieces.computeIfAbsent(
+                                    "Across the cloth, on the line of the border (%s)"
+                                            .formatted(where(marker, border.y())),
+                                    key -> new TreeSet<>())
+                            .add(name));
+            lying.zone()
+                    .ifPresent(zone -> pieces.computeIfAbsent(
+                                    "In the zone %s (%s to %s)"
+                                            .formatted(
+                                                    zone.name(),
+                                                    where(marker, zone.band().from()),
+                                                    where(marker, zone.band().to())),
+                                    key -> new TreeSet<>())
+                            .add(name));
+        }
+        return pieces.entrySet().stream()
+                .map(entry -> entry.getKey() + ": " + String.join(", ", entry.getValue()) + ".")
+                .toList();
+    }
+
+    private static String where(Marker marker, Length y) {
+        return LengthWords.both(marker.order().fabric().edgesOnTable().near().plus(y)) + " from the near selvedge";
     }
 
     /** A strip takes its width times the root of two of the selvedge: 45°, by plane geometry. */

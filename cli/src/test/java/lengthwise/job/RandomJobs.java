@@ -8,11 +8,14 @@ import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.drawing.ScaleStatement.ScaleBox;
+import lengthwise.job.JobFabric.Across;
+import lengthwise.job.JobFabric.Border;
 import lengthwise.job.JobFabric.Corner;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
 import lengthwise.job.JobFabric.There;
+import lengthwise.job.JobFabric.Zone;
 import lengthwise.job.JobPiece.Grain;
 import lengthwise.job.JobPiece.Lying;
 import lengthwise.job.JobPiece.Mark;
@@ -29,6 +32,8 @@ import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.Lying.Selvedge;
+import lengthwise.model.Lying.Tie;
 import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
@@ -108,6 +113,7 @@ final class RandomJobs {
                 fabrics,
                 pieces,
                 maybe(() -> length(20_000)),
+                maybe(() -> one(CuttingTool.values())),
                 order);
     }
 
@@ -160,7 +166,11 @@ final class RandomJobs {
                         maybe(() -> there(spread.form()
                                 .map(form -> form == Spread.Form.SINGLE_LAYER)
                                 .orElse(true))),
-                        pile)
+                        pile,
+                        Optional.empty(),
+                        new Across(
+                                maybe(() -> new Border(new Length(random.nextLong(400_000)), one(Selvedge.values()))),
+                                chance() ? List.of() : List.of(new Zone(one(NAMES), Length.ZERO, length(400_000)))))
                 .withCutAlready(
                         spread.compare().isPresent()
                                 ? Optional.empty()
@@ -236,7 +246,11 @@ final class RandomJobs {
                 maybe(() -> new MatchPoint(one(Mark.values()), random.nextInt(1, 20), maybe(() -> length(5_000)))),
                 maybe(() -> length(20_000)),
                 filler,
-                new Lying(maybe(() -> one(Grain.values()))),
+                new Lying(
+                        maybe(() -> one(Grain.values())),
+                        chance(),
+                        maybe(() -> chance() ? Tie.LOWEST_POINT : new Tie(Tie.Kind.NOTCH, random.nextInt(1, 9))),
+                        maybe(() -> one(NAMES))),
                 Optional.empty());
     }
 

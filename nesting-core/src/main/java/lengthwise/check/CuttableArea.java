@@ -6,17 +6,20 @@ import lengthwise.check.Violation.OffFabric.Edge;
 import lengthwise.geometry.Box;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.MarkerOrder;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Spread;
 
-/** Every piece lies inside the cuttable width, and between the start and the stated end of the marker. */
+/** Every piece lies inside the cuttable width, unless its edge may lie on a selvedge, and between the start and the stated end of the marker. */
 final class CuttableArea {
     private final Fabric fabric;
+    private final SelvedgeEdge selvedges;
     private final Length length;
     private final long tolerance;
 
-    CuttableArea(Fabric fabric, Length length, Length tolerance) {
-        this.fabric = fabric;
+    CuttableArea(MarkerOrder order, Length length, Length tolerance) {
+        this.fabric = order.fabric();
+        this.selvedges = new SelvedgeEdge(order, tolerance);
         this.length = length;
         this.tolerance = tolerance.micrometres();
     }
@@ -36,8 +39,12 @@ final class CuttableArea {
         }
         List<Violation> violations = new ArrayList<>();
         over(piece, start, -box.minX(), violations);
-        over(piece, near, -box.minY(), violations);
-        over(piece, far, box.maxY() - fabric.cuttableWidth().micrometres(), violations);
+        if (selvedges.isAllowed(piece)) {
+            violations.addAll(selvedges.violations(piece));
+        } else {
+            over(piece, near, -box.minY(), violations);
+            over(piece, far, box.maxY() - fabric.cuttableWidth().micrometres(), violations);
+        }
         long late = box.maxX() - length.micrometres();
         if (late > tolerance) {
             violations.add(new Violation.LengthWrong(piece, length, late / 1000.0));

@@ -39,12 +39,13 @@ public final class MarkerCheck {
         this.fillers = Wanted.of(order.fillers(), fabric);
         this.shapes = new ShapeReader(tolerance);
         this.rules = List.of(
-                new GrainLine(),
+                new GrainLine(order),
                 new TrueBias(),
                 new UpEnd(fabric.direction()),
                 new UpEndBelow(fabric.spread()),
                 new HandLetter(fabric.spread()),
                 new FoldEdge(fabric, tolerance),
+                new BorderLine(order, tolerance),
                 new PrintMatch(fabric, tolerance));
     }
 
@@ -70,9 +71,10 @@ public final class MarkerCheck {
     }
 
     private List<Violation> judge(List<PlacedPiece> pieces, Length length) {
-        CuttableArea area = new CuttableArea(order.fabric(), length, tolerance);
+        CuttableArea area = new CuttableArea(order, length, tolerance);
         SelvedgeJoin join = new SelvedgeJoin(order.fabric().join(), tolerance);
         Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
+        ZoneBand zones = new ZoneBand(order, tolerance);
         ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
         List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
         violations.addAll(new WholeRepeat(order.fabric(), tolerance).violations(wanted, length));
@@ -81,6 +83,7 @@ public final class MarkerCheck {
         for (PlacedPiece piece : pieces) {
             violations.addAll(area.violations(piece));
             violations.addAll(join.violations(piece));
+            violations.addAll(zones.violations(piece));
             violations.addAll(flaws.violations(piece));
             violations.addAll(cloth.violations(piece));
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);

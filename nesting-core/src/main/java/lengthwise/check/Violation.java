@@ -144,6 +144,40 @@ public sealed interface Violation {
         }
     }
 
+    /** A piece lies in the unusable edge of the cloth, and not with its straight edge on the selvedge. */
+    record OffSelvedge(PlacedPiece piece, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return by == 0
+                    ? "%s lies on the selvedge, but not with its longest straight edge.".formatted(piece.called())
+                    : "%s lies in the unusable edge of the cloth, but %s mm off the selvedge."
+                            .formatted(piece.called(), amount(by));
+        }
+    }
+
+    /**
+     * A piece that is keyed to a border does not lie as the border asks.
+     *
+     * @param turned whether it lies across the cloth, the right way round
+     */
+    record OffBorder(PlacedPiece piece, boolean turned, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return turned
+                    ? "%s lies %s mm off the line of its border.".formatted(piece.called(), amount(by))
+                    : "%s does not lie across the cloth with its up end away from its border."
+                            .formatted(piece.called());
+        }
+    }
+
+    /** A piece leaves the zone of the cloth that it belongs to. */
+    record OutOfZone(PlacedPiece piece, String zone, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s reaches %s mm out of the zone %s.".formatted(piece.called(), amount(by), zone);
+        }
+    }
+
     /** A piece that is to be cut on the bias does not lie at 45° to the selvedge. */
     record OffBias(PlacedPiece piece, double degrees) implements Violation {
         @Override

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import lengthwise.geometry.Box;
 
-/** The layout of one fabric: every placement lies within x from 0 to the length and y from 0 to the cuttable width. */
+/** The layout of one fabric: every placement lies within x from 0 to the length and y from 0 to the
+ * cuttable width, but for those with an edge on a selvedge. */
 public record Marker(MarkerOrder order, List<Placement> placements, Length length) {
     public Marker {
         placements = List.copyOf(placements);

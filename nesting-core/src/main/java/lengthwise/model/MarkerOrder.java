@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  * @param fillers what may lie in the marker besides, where it adds no length; each is a unit of its own, whole or not
  *     there, with a number that no garment has
  * @param cutAlready what is cut of the cloth already
+ * @param lying by the names of the pieces that do not lie just anywhere
  */
 public record MarkerOrder(
         Fabric fabric,
@@ -20,15 +21,17 @@ public record MarkerOrder(
         Map<String, Length> ownGaps,
         List<Bundle> bundles,
         List<Bundle> fillers,
-        CutAlready cutAlready) {
+        CutAlready cutAlready,
+        Map<String, Lying> lying) {
     public MarkerOrder {
         ownGaps = Map.copyOf(ownGaps);
+        lying = Map.copyOf(lying);
         bundles = List.copyOf(bundles);
         fillers = List.copyOf(fillers);
     }
 
     public MarkerOrder(Fabric fabric, Length gap, Map<String, Length> ownGaps, List<Bundle> bundles) {
-        this(fabric, gap, ownGaps, bundles, List.of(), CutAlready.NONE);
+        this(fabric, gap, ownGaps, bundles, List.of(), CutAlready.NONE, Map.of());
     }
 
     public MarkerOrder(Fabric fabric, Length gap, List<Bundle> bundles) {
@@ -36,19 +39,19 @@ public record MarkerOrder(
     }
 
     public MarkerOrder withFabric(Fabric other) {
-        return new MarkerOrder(other, gap, ownGaps, bundles, fillers, cutAlready);
+        return new MarkerOrder(other, gap, ownGaps, bundles, fillers, cutAlready, lying);
     }
 
     public MarkerOrder withBundles(List<Bundle> others) {
-        return new MarkerOrder(fabric, gap, ownGaps, others, fillers, cutAlready);
+        return new MarkerOrder(fabric, gap, ownGaps, others, fillers, cutAlready, lying);
     }
 
     public MarkerOrder withFillers(List<Bundle> others) {
-        return new MarkerOrder(fabric, gap, ownGaps, bundles, others, cutAlready);
+        return new MarkerOrder(fabric, gap, ownGaps, bundles, others, cutAlready, lying);
     }
 
     public MarkerOrder withCutAlready(CutAlready cut) {
-        return new MarkerOrder(fabric, gap, ownGaps, bundles, fillers, cut);
+        return new MarkerOrder(fabric, gap, ownGaps, bundles, fillers, cut, lying);
     }
 
     /** Returns the garments' bundles and, after them, the fillers. */
@@ -69,6 +72,15 @@ public record MarkerOrder(
                 && bundles.stream()
                         .flatMap(bundle -> bundle.pieces().stream())
                         .anyMatch(cut -> cut.piece().matchPoint().isPresent());
+    }
+
+    public MarkerOrder withLying(Map<String, Lying> other) {
+        return new MarkerOrder(fabric, gap, ownGaps, bundles, fillers, cutAlready, other);
+    }
+
+    /** Returns how the piece of this name lies. */
+    public Lying lyingOf(String piece) {
+        return lying.getOrDefault(piece, Lying.ANYWHERE);
     }
 
     /** Returns the gap of the piece of this name. */

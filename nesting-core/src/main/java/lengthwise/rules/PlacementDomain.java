@@ -32,7 +32,7 @@ public record PlacementDomain(List<Orientation> orientations, Positions position
         /** The whole piece must lie between y = {@code fromY} and y = {@code toY}. */
         record Between(long fromY, long toY) implements Positions {}
 
-        /** One or the other; both of them a {@link Line} or {@link Between}. */
+        /** One or the other; both of them a {@link Line}, a {@link Between} or such a choice again. */
         record Either(Positions one, Positions other) implements Positions {}
 
         /** The whole piece must lie between x = {@code fromX} and x = {@code toX}. */

@@ -5,6 +5,7 @@ import java.util.List;
 import lengthwise.geometry.Outline;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.MarkerOrder;
 
 /** What all rules together make of an order. */
@@ -26,10 +27,11 @@ public sealed interface Ruling {
         MarkerOrder order = UpEndRule.upright(asOrdered);
         try {
             SpreadRule.Contours contours = SpreadRule.of(order);
+            boolean toTheSelvedge = SelvedgeRule.isAsked(order);
             List<Demand> demands = new ArrayList<>();
             for (Item item : contours.items()) {
-                PlacementDomain domain =
-                        PositionRule.domain(item, order.fabric(), DirectionRule.orientations(item, order.fabric()));
+                PlacementDomain tied = tied(item, order);
+                PlacementDomain domain = toTheSelvedge ? SelvedgeRule.domain(item, order, tied) : tied;
                 Length gap = order.gapOf(item.piece().name());
                 demands.add(new Demand(item.piece().outline(), domain, gap.micrometres()));
             }
@@ -37,15 +39,26 @@ public sealed interface Ruling {
             order.fabric().flaws().forEach(flaw -> obstacles.add(new Obstacle(Outline.of(flaw.ring()))));
             List<Bond> bonds = GarmentDirectionRule.bonds(contours.items(), order.fabric());
             obstacles.addAll(CutAlreadyRule.gone(order.cutAlready()));
-            LayoutTask task = new LayoutTask(
-                    order.fabric().cuttableWidth().micrometres(),
-                    CutAlreadyRule.pinned(contours.items(), demands, order),
-                    obstacles,
-                    bonds);
+            List<Demand> pinned = CutAlreadyRule.pinned(contours.items(), demands, order);
+            LayoutTask task = toTheSelvedge
+                    ? SelvedgeRule.strip(order.fabric(), pinned, obstacles, bonds)
+                    : new LayoutTask(order.fabric().cuttableWidth().micrometres(), pinned, obstacles, bonds);
             WholeRepeats lengths = WholeRepeats.of(contours.items(), order.fabric());
             return new Task(contours.items(), task, contours.surplus(), lengths);
         } catch (RefusedException refused) {
             return new Refused(String.valueOf(refused.getMessage()));
         }
+    }
+
+    private static PlacementDomain tied(Item item, MarkerOrder order) throws RefusedException {
+        Lying lying = order.lyingOf(item.piece().name());
+        if (lying.border().isPresent()) {
+            return BorderRule.domain(item, order, lying.border().get());
+        }
+        PlacementDomain domain =
+                PositionRule.domain(item, order.fabric(), DirectionRule.orientations(item, order.fabric()));
+        return lying.zone().isPresent()
+                ? ZoneRule.domain(item, order.fabric(), lying.zone().get(), domain)
+                : domain;
     }
 }

@@ -94,7 +94,7 @@ final class Blocks {
                 .map(bond -> (Bond) new Bond.SameTurn(((Bond.SameTurn) bond)
                         .members().stream().map(member -> number[member]).toList()))
                 .toList();
-        return new Blocks(single, new LayoutTask(single.height(), demands, single.obstacles(), bonds), members);
+        return new Blocks(single, single.with(demands, single.obstacles(), bonds), members);
     }
 
     /** Returns how many strips the largest block of a task holds; 1 where no two are equal. */

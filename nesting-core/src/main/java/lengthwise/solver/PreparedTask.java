@@ -67,8 +67,9 @@ final class PreparedTask {
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
         prepareDemands();
+        // here the strip begins at y = 0
         for (Obstacle obstacle : task.obstacles()) {
-            obstacles.add(obstacleShape(obstacle.region()));
+            obstacles.add(obstacleShape(obstacle.region().moved(new Point(0, -task.fromY()))));
         }
     }
 
@@ -112,8 +113,8 @@ final class PreparedTask {
         for (Orientation orientation : demand.domain().orientations()) {
             Ring laid = ring.mapped(orientation::apply).positive();
             Shape shape = shape(laid, demand.gap());
-            Point shift = corner(shape.ring()).minus(corner(laid));
-            Region region = Region.of(demand.domain().positions(), orientation, shape.box(), shift, task.height());
+            Point shift = corner(shape.ring()).minus(corner(laid)).plus(new Point(0, task.fromY()));
+            Region region = Region.of(demand.domain().positions(), orientation, shape.box(), shift, task);
             if (!region.isEmpty()) {
                 found.add(new Variant(orientation, shape, shift, region));
             }

@@ -1,9 +1,12 @@
 package lengthwise.solver;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Point;
+import lengthwise.rules.LayoutTask;
 import lengthwise.rules.PlacementDomain.Positions;
 
 /**
@@ -61,11 +64,12 @@ final class Region {
      *
      * @param shape box of the shape at position (0, 0)
      * @param shift offset of the pose less the position of the shape
+     * @param strip the task that has it; here it begins at y = 0
      */
-    static Region of(Positions positions, Orientation orientation, Box shape, Point shift, long height) {
+    static Region of(Positions positions, Orientation orientation, Box shape, Point shift, LayoutTask strip) {
         long lowX = -shape.minX();
         long lowY = -shape.minY();
-        long highY = height - shape.maxY();
+        long highY = strip.height() - shape.maxY();
         if (positions instanceof Positions.Line line) {
             long y = line.y() - orientation.apply(line.anchor()).y() - shift.y();
             return plain(shape, lowX, ENDLESS, Math.max(lowY, y), Math.min(highY, y));
@@ -75,14 +79,14 @@ final class Region {
                     shape,
                     lowX,
                     ENDLESS,
-                    Math.max(lowY, between.fromY() - shape.minY()),
-                    Math.min(highY, between.toY() - shape.maxY()));
+                    Math.max(lowY, between.fromY() - strip.fromY() - shape.minY()),
+                    Math.min(highY, between.toY() - strip.fromY() - shape.maxY()));
         }
         if (positions instanceof Positions.Either either) {
             return union(
                     shape,
-                    of(either.one(), orientation, shape, shift, height),
-                    of(either.other(), orientation, shape, shift, height));
+                    of(either.one(), orientation, shape, shift, strip),
+                    of(either.other(), orientation, shape, shift, strip));
         }
         if (positions instanceof Positions.Window window) {
             return plain(
@@ -117,27 +121,42 @@ final class Region {
     }
 
     private static Region union(Box shape, Region one, Region other) {
-        if (one.minY > one.maxY || other.minY > other.maxY || one.minY == other.minY) {
+        if (one.minY > one.maxY || other.minY > other.maxY) {
             return one.minY > one.maxY ? other : one;
         }
-        Region low = one.minY < other.minY ? one : other;
-        Region high = low == one ? other : one;
+        long[] starts = LongStream.concat(starts(one), starts(other)).sorted().toArray();
+        long[] ends = LongStream.concat(ends(one), ends(other)).sorted().toArray();
+        // of sorted starts and ends a new row begins where all before have ended
+        long[] rows = new long[2 * starts.length];
+        int n = 0;
+        for (int i = 0; i < starts.length; i++) {
+            if (i == 0 || starts[i] > ends[i - 1]) {
+                rows[n] = starts[i];
+                n += 2;
+            }
+            rows[n - 1] = ends[i];
+        }
         return new Region(
                 shape,
-                low.minX,
-                low.maxX,
-                low.minY,
-                high.maxY,
+                one.minX,
+                one.maxX,
+                rows[0],
+                rows[n - 1],
                 Point.ORIGIN,
                 0,
                 0,
                 0,
                 0,
                 false,
-                low.minY,
-                low.maxY,
-                high.minY,
-                high.maxY);
+                Arrays.copyOf(rows, n));
+    }
+
+    private static LongStream starts(Region region) {
+        return IntStream.range(0, region.rows.length / 2).mapToLong(i -> region.rows[2 * i]);
+    }
+
+    private static LongStream ends(Region region) {
+        return IntStream.range(0, region.rows.length / 2).mapToLong(i -> region.rows[2 * i + 1]);
     }
 
     /** Says whether there is no position at all, in a strip as long as need be. */

@@ -233,7 +233,7 @@ final class Sections {
                 obstacles.add(new Obstacle(obstacle.region().moved(back)));
             }
         }
-        return new LayoutTask(task.height(), demands, obstacles, bonds);
+        return task.with(demands, obstacles, bonds);
     }
 
     /** Returns the domain of a demand; where a bonded one is laid, at the turn of that. */

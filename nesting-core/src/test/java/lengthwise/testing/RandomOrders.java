@@ -22,6 +22,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.Lying;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.Piece.MatchPoint;
@@ -66,7 +67,31 @@ public final class RandomOrders {
                 ownGaps.put(cut.piece().name(), new Length(random.nextLong(8_000)));
             }
         }
-        return new MarkerOrder(fabric, new Length(gap), ownGaps, bundles);
+        MarkerOrder order = new MarkerOrder(fabric, new Length(gap), ownGaps, bundles);
+        return random.nextInt(3) == 0 ? order.withLying(lying(order)) : order;
+    }
+
+    /** Pieces tied to the edges of the cloth. */
+    private Map<String, Lying> lying(MarkerOrder order) {
+        boolean selvedge = random.nextBoolean();
+        Map<String, Lying> lying = new TreeMap<>();
+        for (CutPiece cut : order.bundles().get(0).pieces()) {
+            long from = random.nextLong(200_000);
+            Lying.Border border = new Lying.Border(
+                    Lying.Tie.LOWEST_POINT, one(Lying.Selvedge.values()), new Length(random.nextLong(1_000_000)));
+            Lying.Zone zone = new Lying.Zone(
+                    "zone", new Fabric.Band(new Length(from), new Length(from + random.nextLong(150_000, 500_000))));
+            int which = random.nextInt(6);
+            if (which < 3) {
+                lying.put(
+                        cut.piece().name(),
+                        new Lying(
+                                selvedge && which == 0,
+                                which == 1 && !selvedge ? Optional.of(border) : Optional.empty(),
+                                which == 2 ? Optional.of(zone) : Optional.empty()));
+            }
+        }
+        return lying;
     }
 
     private Fabric fabric() {

@@ -3,6 +3,7 @@ package lengthwise.svg;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,12 +15,14 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
+import lengthwise.model.Lying;
 import lengthwise.model.Marker;
 import lengthwise.model.OnHand;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
+import lengthwise.model.SharedCut;
 import lengthwise.model.Spread;
 import lengthwise.model.SpreadWords;
 
@@ -149,6 +152,7 @@ public final class MarkerSvg {
             piece(placements.get(i), labels.get(i), i + 1);
         }
         svg.close().line();
+        sharedCuts();
         svg.close().line();
         return svg.toString();
     }
@@ -188,6 +192,7 @@ public final class MarkerSvg {
                 "6 3");
         fabric.onHand().flatMap(OnHand::outline).ifPresent(this::remnant);
         fabric.join().ifPresent(this::join);
+        ties();
         Box cloth = new Box(0, 0, clothLength.micrometres(), clothWidth.micrometres());
         for (Box flaw : fabric.flaws()) {
             flaw.moved(corner).common(cloth).ifPresent(this::flaw);
@@ -195,6 +200,63 @@ public final class MarkerSvg {
         marker.order().cutAlready().spoilt().forEach(this::gone);
         rectangle(Point.ORIGIN, clothLength, clothWidth, "fill", "none", "stroke", INK, "stroke-width", "0.5");
         svg.close().line();
+    }
+
+    /** Where straight edges of two pieces coincide a light band lies over the cut line. */
+    private void sharedCuts() {
+        String lines = SharedCut.on(marker).stream()
+                .map(SharedCut::line)
+                .map(cut -> line(new Segment(cut.from().plus(corner), cut.to().plus(corner))))
+                .collect(Collectors.joining(" "));
+        if (!lines.isEmpty()) {
+            path(
+                    lines,
+                    "data-mark",
+                    "cut-once",
+                    "fill",
+                    "none",
+                    "stroke",
+                    FAINT,
+                    "stroke-width",
+                    "2.4",
+                    "stroke-opacity",
+                    "0.35");
+        }
+    }
+
+    /** Lines along the cloth that pieces are keyed to or kept between, each once. */
+    private void ties() {
+        TreeMap<Length, String> lines = new TreeMap<>();
+        TreeMap<String, Lying> byName = new TreeMap<>(marker.order().lying());
+        byName.values().forEach(lying -> {
+            lying.zone().ifPresent(zone -> {
+                lines.merge(zone.band().from(), "zone " + zone.name(), (known, more) -> known);
+                lines.putIfAbsent(zone.band().to(), "");
+            });
+            lying.border().ifPresent(border -> lines.put(border.y(), "line of the border"));
+        });
+        lines.forEach((y, words) -> {
+            if (y.micrometres() >= 0 && y.compareTo(fabric.cuttableWidth()) <= 0) {
+                double at = (corner.y() + y.micrometres()) / 1000.0;
+                path(
+                        "M%s %s h%s"
+                                .formatted(
+                                        Millimetres.of(corner.x()),
+                                        Millimetres.of(at),
+                                        Millimetres.of(marker.length().micrometres())),
+                        "data-area",
+                        "tie",
+                        "fill",
+                        "none",
+                        "stroke",
+                        FAINT,
+                        "stroke-width",
+                        "0.5",
+                        "stroke-dasharray",
+                        "12 3");
+                label(corner.x() / 1000.0 + 3, at + 5, 4, words);
+            }
+        });
     }
 
     /** The two selvedges where they meet, with what is not cut of them. */

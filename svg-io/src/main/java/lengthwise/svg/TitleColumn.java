@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.PrintWords;
+import lengthwise.model.SharedCut;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.SpreadWords;
 
@@ -57,11 +59,16 @@ final class TitleColumn {
         checkSquare(101.6, "4 in");
         heading(
                 "How to read it",
-                List.of(
-                        "If a square does not measure what stands in it, the print is not true to size: do not cut.",
-                        "A label says: piece, size, number of the garment, L or R as worn.",
-                        "Arrows lie along the grain; a single head points to the up end of the piece.",
-                        "Cut along the middle of the line."));
+                Stream.concat(
+                                Stream.of(
+                                        "If a square does not measure what stands in it, the print is not true to size: do not cut.",
+                                        "A label says: piece, size, number of the garment, L or R as worn.",
+                                        "Arrows lie along the grain; a single head points to the up end of the piece.",
+                                        "Cut along the middle of the line."),
+                                SharedCut.on(marker).isEmpty()
+                                        ? Stream.of()
+                                        : Stream.of("Under a grey band one cut does for both pieces."))
+                        .toList());
         tints(tints);
         if (!marker.order().cutAlready().isNone()) {
             heading(

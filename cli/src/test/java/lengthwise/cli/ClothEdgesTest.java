@@ -1,0 +1,142 @@
+package lengthwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Borders, zones, selvedges and cutting tools, from the job file to the files that are written and checked. */
+class ClothEdgesTest {
+    /** A skirt panel 200 mm wide and 300 tall on the page, its hem slightly curved: the lowest point is in the middle. */
+    private static final String SVG = """
+            <svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="600mm" viewBox="0 0 600 600">
+            <defs><marker id="head" orient="auto"><path d="M0 0 L-4 2 L-4 -2 Z"/></marker></defs>
+            <g id="skirt"><path class="cut" d="M100 100 H300 V400 L200 410 L100 400 Z"/>
+            <line class="grain" x1="200" y1="350" x2="200" y2="150" marker-end="url(#head)"/></g>
+            </svg>
+            """;
+
+    private static final String JOB = """
+            version: 1
+            units: mm
+            drawings: [{file: skirt.svg, seam-allowance: included, arrow-means: grain}]
+            fabrics:
+              lawn: {width: 500, unusable-edge: {each-side: 10}, direction: WAY, sold-by: 100,
+                     spread: {form: single-layer, end-allowance: {each-end: 20}},
+                     border: {from-selvedge: 40, selvedge: SELVEDGE},
+                     zones: {plain: {from-selvedge: 350, to: 500}}}
+            pieces:
+              skirt: {cut: 2 alike, border: hem}
+              band: {strip: {cut-width: 60, length: 300}, runs: lengthwise, cut: 2, zone: ZONE}
+              facing: {strip: {cut-width: 50, length: 380}, runs: lengthwise, cut: 1, EDGE}
+            cutting-tool: knife-plotter
+            order: [{make: 1}]
+            """;
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private String way = "either-way";
+    private String selvedge = "near";
+    private String zone = "plain";
+
+    @Test
+    void whatIsTiedIsLaidSoAndSaid() throws IOException {
+        assertThat(laid()).as(err.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains(
+                        "Pieces lie 2 mm apart, as is usual for cutting with a knife plotter.",
+                        "Across the cloth, on the line of the border (4 cm (1 5/8 in) from the near selvedge): skirt.",
+                        "In the zone plain (35 cm (13 3/4 in) from the near selvedge to 49 cm",
+                        "Keeping to the zones");
+        assertThat(Files.readString(folder.resolve("out/lawn.svg")))
+                .contains("data-area=\"tie\"", "line of the border", "zone plain");
+        assertThat(checked()).as(out.toString()).isZero();
+    }
+
+    /** The hem lies 40 mm from the far selvedge, 460 mm from the near one. */
+    @Test
+    void theFarSelvedgeMayHaveTheBorder() throws IOException {
+        selvedge = "far";
+        assertThat(laid()).as(err.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("on the line of the border (46 cm (18 1/8 in) from the near selvedge): skirt.");
+        assertThat(checked()).as(out.toString()).isZero();
+    }
+
+    /** A piece moved by hand by 0.2 mm across the cloth is found. */
+    @Test
+    void aFifthOfAMillimetreOffTheLineIsFound() throws IOException {
+        laid();
+        Path marker = folder.resolve("out/lawn.svg");
+        String svg = Files.readString(marker);
+        int piece = svg.indexOf("data-piece=\"skirt\"");
+        int from = svg.indexOf(" d=\"", piece) + 4;
+        int to = svg.indexOf('"', from);
+        Files.writeString(marker, svg.substring(0, from) + moved(svg.substring(from, to)) + svg.substring(to));
+        assertThat(checked()).isEqualTo(5);
+        assertThat(out.toString()).contains("mm off the line of its border");
+    }
+
+    @Test
+    void contradictionsNameBoth() throws IOException {
+        way = "one-way";
+        assertThat(laid()).isEqualTo(4);
+        assertThat(err.toString()).contains("keyed to a border", "direction: one-way");
+    }
+
+    @Test
+    void aZoneThatTheFabricDoesNotHaveIsAQuestion() throws IOException {
+        zone = "plane";
+        assertThat(laid()).isEqualTo(3);
+        assertThat(err.toString()).contains("pieces.band.zone", "lawn has no zone plane; it has plain");
+    }
+
+    /** Every number pair of a path, 0.2 mm down. */
+    private static String moved(String path) {
+        return java.util.regex.Pattern.compile("(-?[0-9.]+) (-?[0-9.]+)")
+                .matcher(path)
+                .replaceAll(pair -> pair.group(1) + " "
+                        + String.format(java.util.Locale.ROOT, "%.3f", Double.parseDouble(pair.group(2)) + 0.2));
+    }
+
+    private int laid() throws IOException {
+        Files.writeString(folder.resolve("skirt.svg"), SVG, StandardCharsets.UTF_8);
+        Files.writeString(
+                folder.resolve("job.yaml"),
+                JOB.replace("WAY", way)
+                        .replace("SELVEDGE", selvedge)
+                        .replace("ZONE", zone)
+                        .replace("EDGE", "edge-on-selvedge: yes"),
+                StandardCharsets.UTF_8);
+        return run(
+                "marker",
+                folder.resolve("job.yaml").toString(),
+                "--iterations",
+                "100",
+                "--workers",
+                "1",
+                "--out",
+                folder.resolve("out").toString());
+    }
+
+    private int checked() {
+        return run(
+                "check",
+                folder.resolve("out/lawn.svg").toString(),
+                "--job",
+                folder.resolve("job.yaml").toString());
+    }
+
+    private int run(String... args) {
+        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+    }
+}
