@@ -28,17 +28,21 @@ class ArchitectureTest {
     static final ArchRule THE_CHECK_KNOWS_NEITHER_RULES_NOR_SEARCH = knowsOnly("check", "model", "geometry");
 
     @ArchTest
-    static final ArchRule THE_SEARCH_KNOWS_THE_RULES = knowsOnly("solver", "rules", "model", "geometry");
+    static final ArchRule THE_SEARCH_KNOWS_THE_RULES = knowsOnly("solver", "rules", "model", "geometry", "ortools");
 
     @ArchTest
-    static final ArchRule THE_PLAN_KNOWS_THE_MODEL = knowsOnly("plan", "model", "geometry");
+    static final ArchRule THE_PLAN_KNOWS_THE_MODEL = knowsOnly("plan", "model", "geometry", "ortools");
 
     @ArchTest
     static final ArchRule JTS_IN_GEOMETRY_ONLY = usedOnlyIn("org.locationtech.jts..", "lengthwise.geometry..");
 
     @ArchTest
-    static final ArchRule OR_TOOLS_IN_THREE_PLACES = usedOnlyIn(
-            "com.google.ortools..", "lengthwise.plan..", "lengthwise.solver.compaction..", "lengthwise.solver.exact..");
+    static final ArchRule OR_TOOLS_IN_FOUR_PLACES = usedOnlyIn(
+            "com.google.ortools..",
+            "lengthwise.ortools..",
+            "lengthwise.plan..",
+            "lengthwise.solver.compaction..",
+            "lengthwise.solver.exact..");
 
     @ArchTest
     static final ArchRule CHANCE_COMES_IN_BY_A_SEED = noClasses()

@@ -7,6 +7,7 @@ import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lengthwise.ortools.Natives;
 
 /**
  * Moves all bodies of a layout at once so that small overlaps vanish and the layout becomes shorter: a linear program

@@ -5,6 +5,7 @@ import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import lengthwise.ortools.StoppableSearch;
 import lengthwise.solver.exact.ExactPacking.Outcome;
 
 /**
@@ -17,8 +18,6 @@ import lengthwise.solver.exact.ExactPacking.Outcome;
  * <p>Without linear relaxation: it says little of rectangles, and takes most of the time.
  */
 final class ConstraintSearch {
-    private static final int LOOK_EVERY_MILLIS = 20;
-
     private final RectangleTask task;
     private final long seed;
     private final BooleanSupplier enough;
@@ -75,31 +74,13 @@ final class ConstraintSearch {
     }
 
     private CpSolverStatus watched(CpSolver solver, StripModel model) {
-        Thread watch = new Thread(
-                () -> {
-                    try {
-                        while (!enough.getAsBoolean()) {
-                            Thread.sleep(LOOK_EVERY_MILLIS);
-                        }
-                        solver.stopSearch();
-                    } catch (InterruptedException over) {
-                        // the solver ended by itself
-                    }
-                },
-                "lengthwise-exact-watch");
-        watch.setDaemon(true);
-        watch.start();
-        try {
-            return solver.solve(model.model(), new CpSolverSolutionCallback() {
-                @Override
-                public void onSolutionCallback() {
-                    Packing packing = model.packing(this::value);
-                    best = Math.min(best, model.isLegal() ? packing.length() : best);
-                    watcher.accept(packing);
-                }
-            });
-        } finally {
-            watch.interrupt();
-        }
+        return StoppableSearch.solve(solver, model.model(), enough, new CpSolverSolutionCallback() {
+            @Override
+            public void onSolutionCallback() {
+                Packing packing = model.packing(this::value);
+                best = Math.min(best, model.isLegal() ? packing.length() : best);
+                watcher.accept(packing);
+            }
+        });
     }
 }

@@ -1,4 +1,4 @@
-package lengthwise.solver.compaction;
+package lengthwise.ortools;
 
 import com.google.ortools.Loader;
 import java.net.URISyntaxException;
@@ -11,13 +11,13 @@ import java.security.CodeSource;
  * beside the jar are loaded at once; otherwise OR-Tools unpacks its own into the temporary directory, which takes half a
  * second.
  */
-final class Natives {
+public final class Natives {
     private static final boolean LOADED = load();
 
     private Natives() {}
 
     /** Says whether linear programs can be solved here. */
-    static boolean areLoaded() {
+    public static boolean areLoaded() {
         return LOADED;
     }
 
