@@ -7,6 +7,7 @@ import static lengthwise.testing.TestPieces.rectangle;
 import static lengthwise.testing.TestPieces.strip;
 import static lengthwise.testing.TestPieces.triangle;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.SharedCut;
 import lengthwise.model.Spread;
+import lengthwise.plan.Purchase;
+import lengthwise.plan.Waste;
 import lengthwise.solver.Search;
 import lengthwise.solver.StopRule;
 import lengthwise.testing.TestFabric;
@@ -42,6 +45,11 @@ class TiedToTheEdgesTest {
         assertThat(marker.placements())
                 .extracting(placement -> placement.outline().box().minY())
                 .containsExactlyInAnyOrder(-10_000L, 100_000L);
+        Waste waste = Waste.of(marker, Purchase.of(marker.length(), order.fabric()));
+        assertThat(waste.pieces()).isCloseTo(2 * 300 * 110, within(1e-3));
+        assertThat(waste.betweenPieces()).isCloseTo(0, within(1e-3));
+        assertThat(waste.edges()).isCloseTo(0, within(1e-3));
+        assertThat(waste.laid()).isCloseTo(300 * 220, within(1e-3));
     }
 
     /** Others keep to the cuttable area: 100 + 100 beside a band of 20 on the selvedge, which takes 10 of it. */

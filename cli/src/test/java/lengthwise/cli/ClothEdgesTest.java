@@ -86,6 +86,30 @@ class ClothEdgesTest {
         assertThat(out.toString()).contains("mm off the line of its border");
     }
 
+    /** Two bands of 110 mm on cloth 220 mm wide, of which 200 may be used by others: 300 mm of it, by hand. */
+    @Test
+    void aStraightEdgeLiesOnTheSelvedge() throws IOException {
+        Files.writeString(folder.resolve("job.yaml"), """
+                version: 1
+                units: mm
+                fabrics:
+                  lawn: {width: 220, unusable-edge: {each-side: 10}, direction: either-way, sold-by: 100,
+                         spread: {form: single-layer, end-allowance: {each-end: 20}}}
+                pieces:
+                  band: {strip: {cut-width: 110, length: 300}, runs: lengthwise, cut: 2, edge-on-selvedge: yes}
+                gap: 0
+                order: [{make: 1}]
+                """, StandardCharsets.UTF_8);
+        assertThat(marker()).as(err.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains(
+                        "With a straight edge on the selvedge itself: band.",
+                        "Straight edges of two pieces coincide on 30 cm (11 3/4 in) of cut line");
+        assertThat(Files.readString(folder.resolve("out/report.json"))).contains("\"length_mm\" : 300.000");
+        assertThat(Files.readString(folder.resolve("out/lawn.svg"))).contains("data-mark=\"cut-once\"");
+        assertThat(checked()).as(out.toString()).isZero();
+    }
+
     @Test
     void contradictionsNameBoth() throws IOException {
         way = "one-way";
@@ -117,6 +141,10 @@ class ClothEdgesTest {
                         .replace("ZONE", zone)
                         .replace("EDGE", "edge-on-selvedge: yes"),
                 StandardCharsets.UTF_8);
+        return marker();
+    }
+
+    private int marker() {
         return run(
                 "marker",
                 folder.resolve("job.yaml").toString(),

@@ -1,8 +1,12 @@
 package lengthwise.plan;
 
+import lengthwise.geometry.Box;
+import lengthwise.geometry.Outline;
+import lengthwise.geometry.PlacedArea;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
+import lengthwise.model.Placement;
 
 /**
  * Where the cloth of one marker goes, all layers together, as areas on the table (after washing, if the cloth is washed
@@ -10,7 +14,7 @@ import lengthwise.model.Marker;
  *
  * @param pieces what is cut and kept: net area of the laid pieces
  * @param betweenPieces marker length × cuttable width, less the pieces; flaws count here
- * @param edges the unusable edges along the marker
+ * @param edges the unusable edges along the marker, less what pieces with an edge on the selvedge use of them
  * @param ends both end allowances, over the whole width
  * @param leftOver what the shop's step adds: whole cloth, a remnant
  */
@@ -24,12 +28,24 @@ public record Waste(double pieces, double betweenPieces, double edges, double en
         double cuttable = layers * area(marker.length(), fabric.cuttableWidth());
         double underMarker = layers * area(marker.length(), fabric.laidWidth());
         double pieces = marker.efficiency() * cuttable;
+        double onSelvedge = layers * inUnusableEdge(marker);
         return new Waste(
                 pieces,
-                cuttable - pieces,
-                underMarker - cuttable,
+                cuttable - (pieces - onSelvedge),
+                underMarker - cuttable - onSelvedge,
                 abreast * area(purchase.ends(), fabric.laidWidth()),
                 abreast * area(purchase.rounding().scaled(fabric.lengthKept()), fabric.laidWidth()));
+    }
+
+    private static double inUnusableEdge(Marker marker) {
+        long width = marker.order().fabric().cuttableWidth().micrometres();
+        PlacedArea cuttable =
+                PlacedArea.of(Outline.of(new Box(0, 0, marker.length().micrometres(), width).ring()));
+        return marker.placements().stream()
+                .map(Placement::outline)
+                .filter(outline -> outline.box().minY() < 0 || outline.box().maxY() > width)
+                .mapToDouble(outline -> PlacedArea.of(outline).outside(cuttable).squareMillimetres())
+                .sum();
     }
 
     /** Returns the cloth that lies on the table for this marker, without what is left over. */
