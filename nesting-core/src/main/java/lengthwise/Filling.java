@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -63,7 +64,8 @@ public record Filling(Marker marker, List<Kind> kinds) {
                 && Ruling.of(order) instanceof Ruling.Task pieces
                 && marker.length().micrometres() > 0) {
             int first = pieces.items().size();
-            Map<Integer, Pose> poses = laid(marker, joined(pieces.task(), fillers.task()), fillers, search);
+            Map<Integer, Pose> poses =
+                    laid(marker, joined(inPhase(pieces.task(), marker), fillers.task()), fillers, search);
             for (int i = 0; i < fillers.items().size(); i++) {
                 Pose pose = poses.get(first + i);
                 if (pose != null) {
@@ -98,6 +100,11 @@ public record Filling(Marker marker, List<Kind> kinds) {
                         .toList());
     }
 
+    private static LayoutTask inPhase(LayoutTask pieces, Marker marker) {
+        return pieces.inPhaseOf(
+                marker.placements().stream().map(Placement::pose).toList());
+    }
+
     /** Returns one task of the pieces and, after them, the fillers. */
     private static LayoutTask joined(LayoutTask pieces, LayoutTask fillers) {
         int first = pieces.demands().size();
@@ -105,8 +112,7 @@ public record Filling(Marker marker, List<Kind> kinds) {
         demands.addAll(fillers.demands());
         List<Bond> bonds = new ArrayList<>(pieces.bonds());
         for (Bond bond : fillers.bonds()) {
-            bonds.add(new Bond.SameTurn(((Bond.SameTurn) bond)
-                    .members().stream().map(member -> first + member).toList()));
+            bond.renumbered(member -> Optional.of(first + member)).ifPresent(bonds::add);
         }
         return pieces.with(demands, pieces.obstacles(), bonds);
     }

@@ -19,6 +19,7 @@ import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
 import lengthwise.rules.Demand;
 import lengthwise.rules.FillerRule;
+import lengthwise.rules.LayoutTask;
 import lengthwise.rules.Ruling;
 import lengthwise.solver.Layout;
 import lengthwise.solver.Progress;
@@ -97,7 +98,8 @@ public final class MarkerMaking {
         Length lowerBound = ruled.lengths().upTo(new Length(solved.lowerBound()));
         Optional<Length> room = order.fabric().room();
         if (room.isPresent() && marker.length().compareTo(room.get()) > 0) {
-            OnCloth onCloth = OnCloth.of(ruled.task(), layout, ruled.lengths().downTo(room.get()), search);
+            LayoutTask inPhase = ruled.task().inPhaseOf(layout.poses());
+            OnCloth onCloth = OnCloth.of(inPhase, layout, ruled.lengths().downTo(room.get()), search);
             if (!onCloth.staysOut().isEmpty()) {
                 return new MarkerAnswer.TooLong(
                         marker,
@@ -105,7 +107,7 @@ public final class MarkerMaking {
                         lowerBound,
                         onCloth.staysOut().stream().map(ruled.items()::get).toList());
             }
-            marker = marker(order, ruled, onCloth.layout(ruled.task()));
+            marker = marker(order, ruled, onCloth.layout(inPhase));
         }
         List<Violation> violations = MarkerCheck.violations(marker);
         if (!violations.isEmpty()) {

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import lengthwise.geometry.Pose;
 import lengthwise.model.Length;
 import lengthwise.rules.Bond;
@@ -152,13 +152,11 @@ record OnCloth(Map<Integer, Pose> poses, List<Integer> staysOut) {
                 .toList();
         List<Bond> bonds = new ArrayList<>();
         for (Bond bond : task.bonds()) {
-            List<Integer> bound = IntStream.range(0, members.size())
-                    .filter(i -> ((Bond.SameTurn) bond).members().contains(members.get(i)))
-                    .boxed()
-                    .toList();
-            if (bound.size() > 1) {
-                bonds.add(new Bond.SameTurn(bound));
-            }
+            // what is laid is bound by others only to lie at its turn, which it does
+            boolean lattices = bond instanceof Bond.SamePhase;
+            bond.renumbered(member -> Optional.of(members.indexOf(member))
+                            .filter(i -> i >= 0 && !(lattices && laid.containsKey(member))))
+                    .ifPresent(bonds::add);
         }
         return task.with(demands, task.obstacles(), bonds);
     }

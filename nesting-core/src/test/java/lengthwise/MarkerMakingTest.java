@@ -1,8 +1,11 @@
 package lengthwise;
 
 import static lengthwise.testing.TestPieces.cut;
+import static lengthwise.testing.TestPieces.holed;
+import static lengthwise.testing.TestPieces.mate;
 import static lengthwise.testing.TestPieces.onFold;
 import static lengthwise.testing.TestPieces.order;
+import static lengthwise.testing.TestPieces.otherHand;
 import static lengthwise.testing.TestPieces.rectangle;
 import static lengthwise.testing.TestPieces.strip;
 import static lengthwise.testing.TestPieces.triangle;
@@ -23,6 +26,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.MatchPoint;
 import lengthwise.model.OnHand;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
@@ -32,6 +36,7 @@ import lengthwise.solver.Search;
 import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.solver.StopRule;
 import lengthwise.testing.TestFabric;
+import lengthwise.testing.TestPieces;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -163,6 +168,81 @@ class MarkerMakingTest {
         assertThat(marker.length()).isLessThanOrEqualTo(Length.ofMillimetres(lengthwise > 0 ? 210 : 180));
     }
 
+    /**
+     * By hand: patches of 100 one after another on cloth of 100, stripes across every 150. Hole over hole they lie 150 apart:
+     * 250. With the hole of one 50 further in they touch: 200. Nothing says where the print begins.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 250", "50, 200"})
+    void twoPiecesLieAlikeInThePrint(double hole, double length) {
+        Fabric stripes = TestFabric.plain()
+                .width(100, 0)
+                .direction(Direction.ONE_WAY)
+                .repeat(150, 0)
+                .fabric();
+        Piece front = holed(rectangle("front", 100, 100), 20, 50);
+        Piece pocket = TestPieces.matched(
+                holed(rectangle("pocket", 100, 100), 20 + hole, 50), 0, Optional.empty(), mate("front", 1));
+        MarkerOrder order = order(stripes, 0, 1, cut(front, 1, Cut.Manner.ALIKE), cut(pocket, 1, Cut.Manner.ALIKE));
+        assertThat(made(order).length()).isEqualTo(Length.ofMillimetres(length));
+        assertThat(loosened(order, stripes.withoutRepeat())).isEqualTo(Length.ofMillimetres(200));
+        // three garments, each with a place of its own in the print; of one of these the patches may lie apart
+        MarkerOrder three = order(stripes, 0, 3, cut(front, 1, Cut.Manner.ALIKE), cut(pocket, 1, Cut.Manner.ALIKE));
+        assertThat(made(three).placements()).hasSize(6);
+        assertThat(made(three)).isEqualTo(made(three));
+    }
+
+    @Test
+    void leftAndRightLieMirroredInThePrint() {
+        Fabric print = TestFabric.plain()
+                .width(400, 0)
+                .direction(Direction.ONE_WAY)
+                .repeat(new Repeat(
+                        Length.ofMillimetres(64),
+                        Length.ofMillimetres(80),
+                        /* halfDrop= */ false,
+                        /* mirrored= */ true,
+                        Length.ZERO,
+                        Length.ofMillimetres(30)))
+                .fabric();
+        Piece front = TestPieces.matched(holed(CUP, 30, 20), 0, Optional.empty(), otherHand());
+        Marker marker = made(order(print, 2, 2, cut(front, 1, Cut.Manner.PAIR)));
+        for (int garment = 0; garment < 2; garment++) {
+            Point right = hole(marker, 2 * garment);
+            Point left = hole(marker, 2 * garment + 1);
+            assertThat(Math.floorMod(right.x() - left.x(), 64_000)).isZero();
+            // as far beyond an axis as the other is before one; the axes lie at 30 mm and every 80 mm
+            assertThat(Math.floorMod(right.y() - 30_000 + left.y() - 30_000, 80_000))
+                    .isZero();
+        }
+    }
+
+    private static Point hole(Marker marker, int number) {
+        Placement placement = marker.placements().get(number);
+        return placement
+                .pose()
+                .apply(placement.item().piece().marks().drillHoles().get(0));
+    }
+
+    /** More cloth than there is: what stays out, and the rest in its place in the print. */
+    @Test
+    void aMatchedOrderThatIsTooLongSaysWhatStaysOut() {
+        Fabric stripes = TestFabric.plain()
+                .width(100, 0)
+                .direction(Direction.ONE_WAY)
+                .repeat(150, 0)
+                .onHand(380)
+                .fabric();
+        Piece front = holed(rectangle("front", 100, 100), 20, 50);
+        Piece pocket =
+                TestPieces.matched(holed(rectangle("pocket", 100, 100), 20, 50), 0, Optional.empty(), mate("front", 1));
+        MarkerAnswer answer = MarkerMaking.make(
+                order(stripes, 0, 2, cut(front, 1, Cut.Manner.ALIKE), cut(pocket, 1, Cut.Manner.ALIKE)),
+                search(20),
+                (marker, progress) -> {});
+        assertThat(((MarkerAnswer.TooLong) answer).staysOut()).isNotEmpty();
+    }
+
     @Test
     void foldedBesideThePrintAMatchPointIsRefused() {
         TestFabric cloth = TestFabric.plain().width(400, 0).folded();
@@ -192,7 +272,7 @@ class MarkerMakingTest {
                 piece.up(),
                 piece.turning(),
                 Optional.empty(),
-                Optional.of(new Piece.MatchPoint(
+                Optional.of(new MatchPoint(
                         new Point(Math.round(x * 1e3), Math.round(y * 1e3)), Length.ofMillimetres(tolerance))),
                 false,
                 piece.marks());

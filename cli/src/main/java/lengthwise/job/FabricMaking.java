@@ -103,6 +103,7 @@ final class FabricMaking {
                                 print.lengthwise(),
                                 print.crosswise(),
                                 print.halfDrop(),
+                                print.mirrored(),
                                 along(fabric, print.fromStart()),
                                 printAcross(fabric, print.fromSelvedge()))),
                 fabric.shrinkage(),

@@ -311,7 +311,13 @@ final class FabricReading {
 
     private PrintRepeat repeat(Entry entry) throws JobException {
         Fields repeat = entry.fields(
-                "{lengthwise: 32 cm, crosswise: 16 cm}", "lengthwise", "crosswise", "half-drop", "uneven", "origin");
+                "{lengthwise: 32 cm, crosswise: 16 cm}",
+                "lengthwise",
+                "crosswise",
+                "half-drop",
+                "mirrored",
+                "uneven",
+                "origin");
         Optional<Length> lengthwise = repeat.read("lengthwise", e -> measuring.positive(e, WIDEST));
         Optional<Length> crosswise = repeat.read("crosswise", e -> measuring.positive(e, WIDEST));
         if (lengthwise.isEmpty() && crosswise.isEmpty()) {
@@ -328,6 +334,7 @@ final class FabricReading {
                 lengthwise.orElse(Length.ZERO),
                 crosswise.orElse(Length.ZERO),
                 halfDrop,
+                isYes(repeat, "mirrored"),
                 isYes(repeat, "uneven"),
                 within(origin, "from-start", measuring::notNegative).orElse(Length.ZERO),
                 within(origin, "from-selvedge", measuring::notNegative).orElse(Length.ZERO));

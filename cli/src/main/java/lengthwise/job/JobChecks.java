@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Length;
+import lengthwise.model.MatchPoint.Partner;
 
 /** Looks at how the parts of a job go together. */
 final class JobChecks {
@@ -20,6 +21,7 @@ final class JobChecks {
         for (JobPiece piece : job.pieces()) {
             refuseMissingMeasures(piece);
             warnOfMatchPointWithoutRepeat(piece);
+            refuseMatchingInARing(piece);
         }
         warnOfFabricsNotCutFrom();
     }
@@ -82,6 +84,32 @@ final class JobChecks {
                     "pieces." + piece.name() + ".match-point",
                     "none of the fabrics it is cut from has a repeat, so the match point changes nothing");
         }
+    }
+
+    /** Each of the pieces would wait for the other to be laid; one of them must have no match point. */
+    private void refuseMatchingInARing(JobPiece piece) throws JobException {
+        List<String> followed = new ArrayList<>(List.of(piece.name()));
+        Optional<String> next = mate(piece);
+        while (next.isPresent() && !followed.contains(next.get())) {
+            followed.add(next.get());
+            next = job.piece(next.get()).flatMap(JobChecks::mate);
+        }
+        if (next.isPresent() && next.get().equals(piece.name())) {
+            throw places.complaint(
+                    "pieces." + piece.name() + ".match-point.to",
+                    followed.size() == 1
+                            ? "%s cannot be matched to itself; for left and right write to: other-hand"
+                                    .formatted(piece.name())
+                            : "%s and %s are matched to each other in a ring; leave the match point of one of them out"
+                                    .formatted(piece.name(), followed.get(followed.size() - 1)));
+        }
+    }
+
+    private static Optional<String> mate(JobPiece piece) {
+        return piece.matchPoint()
+                .flatMap(JobPiece.MatchMark::to)
+                .filter(Partner.Mate.class::isInstance)
+                .map(to -> ((Partner.Mate) to).piece());
     }
 
     private void warnOfFabricsNotCutFrom() {

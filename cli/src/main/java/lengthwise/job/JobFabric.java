@@ -152,6 +152,7 @@ public record JobFabric(
      * The repeat of a print on the cloth as bought; a distance of zero: it does not repeat that way.
      *
      * @param halfDrop every next column across is moved by half the lengthwise repeat
+     * @param mirrored it is its own mirror image about a line lengthwise through the point that is said
      * @param uneven it looks different from either end, or from either side: the cloth is one-way
      * @param fromStart a point of the print that comes again: its distance from the cut end of the cloth
      * @param fromSelvedge its distance from the near selvedge, the one drawn at the top of the marker
@@ -160,6 +161,7 @@ public record JobFabric(
             Length lengthwise,
             Length crosswise,
             boolean halfDrop,
+            boolean mirrored,
             boolean uneven,
             Length fromStart,
             Length fromSelvedge) {}

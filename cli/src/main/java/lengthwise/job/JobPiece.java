@@ -2,9 +2,12 @@ package lengthwise.job;
 
 import java.util.List;
 import java.util.Optional;
+import lengthwise.model.Axis;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying.Tie;
+import lengthwise.model.MarkRef;
+import lengthwise.model.MatchPoint.Partner;
 
 /**
  * What is said about one piece.
@@ -22,7 +25,7 @@ public record JobPiece(
         Optional<Up> up,
         Optional<ArrowMeaning> arrowMeans,
         Optional<Hand> drawn,
-        Optional<MatchPoint> matchPoint,
+        Optional<MatchMark> matchPoint,
         Optional<Length> gap,
         Optional<Integer> filler,
         Lying lying,
@@ -38,7 +41,7 @@ public record JobPiece(
             Optional<Up> up,
             Optional<ArrowMeaning> arrowMeans,
             Optional<Hand> drawn,
-            Optional<MatchPoint> matchPoint,
+            Optional<MatchMark> matchPoint,
             Optional<Length> gap,
             Optional<JobStrip> strip) {
         this(name, cut, up, arrowMeans, drawn, matchPoint, gap, Optional.empty(), Lying.UNSAID, strip);
@@ -77,14 +80,9 @@ public record JobPiece(
     /**
      * A mark of the piece that must fall on the print's repeat.
      *
-     * @param number counts the marks of its kind on the piece from 1, in the order of the drawing
      * @param tolerance how far off it may be, where said
+     * @param along the one way in which it must, where not both
+     * @param to what it must fall alike with; empty: a point of the print
      */
-    public record MatchPoint(Mark mark, int number, Optional<Length> tolerance) {}
-
-    /** The marks that a match point may sit on. */
-    public enum Mark {
-        DRILL_HOLE,
-        NOTCH
-    }
+    public record MatchMark(MarkRef at, Optional<Length> tolerance, Optional<Axis> along, Optional<Partner> to) {}
 }

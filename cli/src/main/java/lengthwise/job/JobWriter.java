@@ -9,11 +9,14 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
+import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
+import lengthwise.model.MarkRef;
+import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 
@@ -200,6 +203,9 @@ public final class JobWriter {
         if (repeat.halfDrop()) {
             parts.add("half-drop: yes");
         }
+        if (repeat.mirrored()) {
+            parts.add("mirrored: yes");
+        }
         if (repeat.uneven()) {
             parts.add("uneven: yes");
         }
@@ -271,13 +277,7 @@ public final class JobWriter {
         piece.up().ifPresent(up -> parts.add("up: " + Entry.word(up)));
         piece.arrowMeans().ifPresent(meaning -> parts.add("arrow-means: " + Entry.word(meaning)));
         piece.drawn().ifPresent(hand -> parts.add("drawn: " + Entry.word(hand)));
-        piece.matchPoint().ifPresent(match -> {
-            String at = "at: " + Entry.word(match.mark()) + " " + match.number();
-            parts.add("match-point: {" + at
-                    + match.tolerance()
-                            .map(most -> ", tolerance: " + length(most))
-                            .orElse("") + "}");
-        });
+        piece.matchPoint().ifPresent(match -> parts.add("match-point: " + matchPoint(match)));
         piece.gap().ifPresent(gap -> parts.add("gap: " + length(gap)));
         piece.filler().ifPresent(most -> parts.add("filler: {at-most: " + most + "}"));
         piece.lying().grain().ifPresent(grain -> parts.add("grain: " + Entry.word(grain)));
@@ -301,6 +301,22 @@ public final class JobWriter {
                 .map(zone -> "%s: {from-selvedge: %s, to: %s}"
                         .formatted(quoted(zone.name()), length(zone.from()), length(zone.to())))
                 .collect(Collectors.joining(", ", "{", "}"));
+    }
+
+    private String matchPoint(MatchMark match) {
+        List<String> parts = new ArrayList<>(List.of("at: " + mark(match.at())));
+        match.tolerance().ifPresent(most -> parts.add("tolerance: " + length(most)));
+        match.along().ifPresent(axis -> parts.add("along: " + Entry.word(axis)));
+        match.to()
+                .ifPresent(to -> parts.add(
+                        to instanceof Partner.Mate mate
+                                ? "to: {piece: %s, at: %s}".formatted(quoted(mate.piece()), mark(mate.at()))
+                                : "to: other-hand"));
+        return braces(parts);
+    }
+
+    private static String mark(MarkRef mark) {
+        return Entry.word(mark.kind()) + " " + mark.number();
     }
 
     private String stripLength(StripLength length) {

@@ -24,6 +24,7 @@ import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Piece;
 import lengthwise.model.Size;
 import lengthwise.model.Spread;
@@ -264,6 +265,23 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                                                     .orElse(""),
                                             String.join(", ", book.names())));
                 }
+                refuseUnknownMate(piece);
+            }
+        }
+
+        private void refuseUnknownMate(JobPiece piece) throws JobException {
+            Optional<String> mate = piece.matchPoint()
+                    .flatMap(JobPiece.MatchMark::to)
+                    .filter(Partner.Mate.class::isInstance)
+                    .map(to -> ((Partner.Mate) to).piece());
+            if (mate.isPresent() && !book.names().contains(mate.get())) {
+                throw complaints.at(
+                        "pieces." + piece.name() + ".match-point.to",
+                        "found %s; the drawings hold %s%s"
+                                .formatted(
+                                        Quote.of(mate.get()),
+                                        String.join(", ", book.names()),
+                                        Entry.meant(mate.get(), book.names())));
             }
         }
 

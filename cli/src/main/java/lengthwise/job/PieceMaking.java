@@ -16,6 +16,8 @@ import lengthwise.model.Axis;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.MarkRef;
+import lengthwise.model.MatchPoint;
 import lengthwise.model.Piece;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Segment;
@@ -320,25 +322,28 @@ final class PieceMaking {
         });
     }
 
-    private Optional<Piece.MatchPoint> matchPoint(PieceMarks marks) throws JobException {
-        Optional<JobPiece.MatchPoint> wanted = said.flatMap(JobPiece::matchPoint);
+    private Optional<MatchPoint> matchPoint(PieceMarks marks) throws JobException {
+        Optional<JobPiece.MatchMark> wanted = said.flatMap(JobPiece::matchPoint);
         if (wanted.isEmpty()) {
             return Optional.empty();
         }
-        boolean hole = wanted.get().mark() == JobPiece.Mark.DRILL_HOLE;
-        List<Point> candidates = hole
-                ? marks.drillHoles()
-                : marks.notches().stream().map(Segment::from).toList();
-        int number = wanted.get().number();
-        if (number > candidates.size()) {
-            throw new JobException("%s has its match point on %s %d, but %s shows only %d of them."
-                    .formatted(drawn.name(), hole ? "drill hole" : "notch", number, drawing.file(), candidates.size()));
-        }
+        MarkRef mark = wanted.get().at();
+        Point at = marks.at(mark)
+                .orElseThrow(() -> new JobException("%s has its match point on %s, but %s shows only %d of them."
+                        .formatted(drawn.name(), mark.called(), drawing.file(), count(marks, mark.kind()))));
         Length tolerance = wanted.get().tolerance().orElseGet(() -> {
             assumed.note("Match points may be 2 mm off the print.");
             return MATCH_TOLERANCE;
         });
-        return Optional.of(new Piece.MatchPoint(candidates.get(number - 1), tolerance));
+        return Optional.of(
+                new MatchPoint(at, tolerance, wanted.get().along(), wanted.get().to()));
+    }
+
+    private static int count(PieceMarks marks, MarkRef.Kind kind) {
+        return switch (kind) {
+            case DRILL_HOLE -> marks.drillHoles().size();
+            case NOTCH -> marks.notches().size();
+        };
     }
 
     private Piece withSeamAllowance(Piece piece) throws JobException {

@@ -9,16 +9,18 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lengthwise.job.JobPiece.Grain;
 import lengthwise.job.JobPiece.Lying;
-import lengthwise.job.JobPiece.Mark;
-import lengthwise.job.JobPiece.MatchPoint;
+import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
 import lengthwise.job.JobStrip.StripLength;
+import lengthwise.model.Axis;
 import lengthwise.model.Cut;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying.Tie;
+import lengthwise.model.MarkRef;
+import lengthwise.model.MatchPoint.Partner;
 
 /** Reads what the job file says about one piece. */
 final class PieceReading {
@@ -165,16 +167,37 @@ final class PieceReading {
         return new CutRequest(role, count, Optional.of(manner));
     }
 
-    private MatchPoint matchPoint(Entry entry) throws JobException {
-        Fields match = entry.fields("{at: drill-hole 1, tolerance: 2 mm}", "at", "tolerance");
-        Entry at = match.need("at", "drill-hole 1");
+    private MatchMark matchPoint(Entry entry) throws JobException {
+        Fields match = entry.fields("{at: drill-hole 1, tolerance: 2 mm}", "at", "tolerance", "along", "to");
+        return new MatchMark(
+                mark(match.need("at", "drill-hole 1")),
+                match.read("tolerance", e -> measuring.notNegative(e, WIDEST_GAP)),
+                match.read("along", e -> e.word(Axis.class, Set.of())),
+                match.read("to", PieceReading::partner));
+    }
+
+    private static Partner partner(Entry entry) throws JobException {
+        String example = "other-hand, or {piece: front, at: notch 2}";
+        if (entry.isText()) {
+            String text = entry.text(example);
+            if (!text.equals("other-hand")) {
+                throw entry.error("found %s; write %s%s"
+                        .formatted(Quote.of(text), example, Entry.meant(text, List.of("other-hand"))));
+            }
+            return new Partner.OtherHand();
+        }
+        Fields mate = entry.fields(example, "piece", "at");
+        return new Partner.Mate(
+                mate.need("piece", "front").text("the name of another piece"), mark(mate.need("at", "notch 2")));
+    }
+
+    private static MarkRef mark(Entry at) throws JobException {
         String example = "drill-hole or notch and its number on the piece, such as notch 2";
         String text = at.text(example);
         Matcher mark = MARK.matcher(text);
-        for (Mark kind : Mark.values()) {
+        for (MarkRef.Kind kind : MarkRef.Kind.values()) {
             if (mark.matches() && mark.group(1).equals(Entry.word(kind)) && Integer.parseInt(mark.group(2)) > 0) {
-                Optional<Length> tolerance = match.read("tolerance", e -> measuring.notNegative(e, WIDEST_GAP));
-                return new MatchPoint(kind, Integer.parseInt(mark.group(2)), tolerance);
+                return new MarkRef(kind, Integer.parseInt(mark.group(2)));
             }
         }
         throw at.error("found " + Quote.of(text) + "; write " + example);

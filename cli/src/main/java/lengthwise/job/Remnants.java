@@ -107,6 +107,7 @@ public final class Remnants {
                     repeat.lengthwise(),
                     repeat.crosswise(),
                     repeat.halfDrop(),
+                    said.mirrored(),
                     said.uneven(),
                     Length.ZERO,
                     Length.ZERO);
@@ -121,6 +122,7 @@ public final class Remnants {
                 repeat.lengthwise(),
                 repeat.crosswise(),
                 repeat.halfDrop(),
+                said.mirrored(),
                 said.uneven(),
                 new Length(along == 0 ? 0 : Math.floorMod(moved, along)),
                 new Length(across == 0 ? 0 : Math.floorMod(y, across)));

@@ -37,12 +37,21 @@ class PrintMatchingTest {
             """;
 
     private static final String PATCH = """
-            <svg xmlns="http://www.w3.org/2000/svg" width="300mm" height="300mm" viewBox="0 0 300 300">
+            <svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="300mm" viewBox="0 0 600 300">
             <defs><marker id="head" orient="auto"><path d="M0 0 L-4 2 L-4 -2 Z"/></marker></defs>
             <g id="patch"><path class="cut" d="M50 50 H250 V250 H50 Z"/>
             <line class="grain" x1="90" y1="220" x2="90" y2="80" marker-end="url(#head)"/>
             <circle class="drill" cx="150" cy="150" r="1.5"/></g>
+            MORE
             </svg>
+            """;
+
+    /** The same square; its notch, at the lower edge of the page, comes 10 cm before the hole along the cloth. */
+    private static final String POCKET = """
+            <g id="pocket"><path class="cut" d="M350 50 H550 V250 H350 Z"/>
+            <line class="grain" x1="390" y1="220" x2="390" y2="80" marker-end="url(#head)"/>
+            <circle class="drill" cx="450" cy="150" r="1.5"/>
+            <path class="notch" d="M450 250 V244"/></g>
             """;
 
     @TempDir
@@ -115,6 +124,48 @@ class PrintMatchingTest {
         assertThat(said()).contains("fabrics.cloth.direction", "uneven", "one-way-per-garment", "leave direction out");
     }
 
+    /**
+     * By hand: two squares one behind the other on 20 cm. Hole on hole they lie 32 cm apart, 52 cm in all; the notch is 10 cm before
+     * the hole, so that with it on the hole of the other one square comes 22 cm behind the other: 42 cm.
+     */
+    @ParameterizedTest
+    @CsvSource({"drill-hole 1, 520", "notch 1, 420"})
+    void twoPiecesLieAlikeInThePrint(String mark, int millimetres) throws IOException {
+        made(twoPieces("at: " + mark + ", tolerance: 0, to: {piece: patch, at: drill-hole 1}"));
+        assertThat(report("json")).contains("\"length_mm\" : " + millimetres + ".000");
+        assertThat(report("html")).contains("It may begin anywhere: what is matched lies alike in it");
+        assertThat(checked()).contains("nothing wrong");
+    }
+
+    @Test
+    void whatCannotBeMatchedNamesBoth() throws IOException {
+        String ring = twoPieces("at: notch 1, to: {piece: patch, at: drill-hole 1}")
+                .replace(
+                        "patch: {cut: 1}",
+                        "patch: {cut: 1, match-point: {at: drill-hole 1, to: {piece: pocket, at: notch 1}}}");
+        assertThat(run(ring)).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(said()).contains("patch and pocket are matched to each other in a ring");
+        assertThat(run(twoPieces("at: notch 1, to: {piece: pockt, at: drill-hole 1}")))
+                .isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(said()).contains("found \"pockt\"", "the drawings hold patch, pocket", "did you mean pocket?");
+        assertThat(run(twoPieces("at: notch 1, to: {piece: pocket, at: notch 1}")))
+                .isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(said()).contains("pocket cannot be matched to itself");
+        assertThat(run(twoPieces("at: notch 1, to: {piece: patch, at: drill-hole 2}")))
+                .isEqualTo(ExitCode.NO_MARKER.number());
+        assertThat(said()).contains("pocket is matched to drill hole 2 of patch, and there is no such mark on it");
+        assertThat(run(twoPieces("at: notch 1, to: other-hand"))).isEqualTo(ExitCode.NO_MARKER.number());
+        assertThat(said()).contains("pocket is matched to its other hand", "cut it as a pair");
+    }
+
+    private static String twoPieces(String match) {
+        return job("20", "lengthwise: 32")
+                .replace("    repeat:", "    direction: one-way\n    repeat:")
+                .replace(
+                        "patch: {cut: 4 alike, match-point: {at: drill-hole 1, tolerance: 0}}",
+                        "patch: {cut: 1}\n  pocket: {cut: 1, match-point: {" + match + "}}");
+    }
+
     private final StringWriter text = new StringWriter();
 
     private static String job(String width, String repeat) {
@@ -126,7 +177,7 @@ class PrintMatchingTest {
     }
 
     private int run(String job) throws IOException {
-        Files.writeString(folder.resolve("patch.svg"), PATCH);
+        Files.writeString(folder.resolve("patch.svg"), PATCH.replace("MORE", job.contains("pocket:") ? POCKET : ""));
         Files.writeString(folder.resolve("job.yaml"), job);
         return command(
                 "marker",

@@ -18,8 +18,7 @@ import lengthwise.job.JobFabric.There;
 import lengthwise.job.JobFabric.Zone;
 import lengthwise.job.JobPiece.Grain;
 import lengthwise.job.JobPiece.Lying;
-import lengthwise.job.JobPiece.Mark;
-import lengthwise.job.JobPiece.MatchPoint;
+import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
@@ -34,6 +33,8 @@ import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying.Selvedge;
 import lengthwise.model.Lying.Tie;
+import lengthwise.model.MarkRef;
+import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Pile;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
@@ -210,7 +211,7 @@ final class RandomJobs {
         boolean halfDrop = chance();
         Length crosswise = halfDrop || chance() ? length(600_000) : Length.ZERO;
         Length origin = chance() ? Length.ZERO : length(300_000);
-        return new PrintRepeat(length(600_000), crosswise, halfDrop, oneWay && chance(), origin, Length.ZERO);
+        return new PrintRepeat(length(600_000), crosswise, halfDrop, chance(), oneWay && chance(), origin, Length.ZERO);
     }
 
     private JobPiece piece(String name, List<JobFabric> fabrics) {
@@ -243,7 +244,11 @@ final class RandomJobs {
                 maybe(() -> one(Up.values())),
                 maybe(() -> one(ArrowMeaning.values())),
                 maybe(() -> chance() ? Hand.LEFT : Hand.RIGHT),
-                maybe(() -> new MatchPoint(one(Mark.values()), random.nextInt(1, 20), maybe(() -> length(5_000)))),
+                maybe(() -> new MatchMark(
+                        mark(),
+                        maybe(() -> length(5_000)),
+                        maybe(() -> one(Axis.values())),
+                        maybe(() -> chance() ? new Partner.OtherHand() : new Partner.Mate("mate", mark())))),
                 maybe(() -> length(20_000)),
                 filler,
                 new Lying(
@@ -252,6 +257,10 @@ final class RandomJobs {
                         maybe(() -> chance() ? Tie.LOWEST_POINT : new Tie(Tie.Kind.NOTCH, random.nextInt(1, 9))),
                         maybe(() -> one(NAMES))),
                 Optional.empty());
+    }
+
+    private MarkRef mark() {
+        return new MarkRef(one(MarkRef.Kind.values()), random.nextInt(1, 20));
     }
 
     private StripLength stripLength() {

@@ -88,6 +88,7 @@ public final class MarkerCheck {
             violations.addAll(cloth.violations(piece));
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
         }
+        violations.addAll(new MatchedPieces(order.fabric(), tolerance).violations(known));
         Count count = new Count(order.fabric().spread());
         List<Wanted> all = withFillers(known);
         violations.addAll(

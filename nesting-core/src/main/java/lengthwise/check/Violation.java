@@ -233,6 +233,30 @@ public sealed interface Violation {
         }
     }
 
+    /** Two pieces that are matched to each other do not lie alike in the print. */
+    record OffMatchedPiece(PlacedPiece piece, PlacedPiece other, double lengthwise, double crosswise, Length tolerance)
+            implements Violation {
+        @Override
+        public String sentence() {
+            return "%s and %s are matched, but lie %s mm lengthwise and %s mm crosswise off each other in the print; %s mm is allowed."
+                    .formatted(
+                            piece.called(),
+                            other.called(),
+                            amount(lengthwise),
+                            amount(crosswise),
+                            amount(tolerance.millimetres()));
+        }
+    }
+
+    /** Two pieces that are matched to each other are turned one against the other. */
+    record TurnedFromMatch(PlacedPiece piece, PlacedPiece other) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s and %s are matched, but one is turned round or over: they have to lie the same way."
+                    .formatted(piece.called(), other.called());
+        }
+    }
+
     /** Plies are matched, but the next one would begin in the middle of a repeat. */
     record SplitRepeat(Length onward, Length repeat, double by) implements Violation {
         @Override

@@ -1,6 +1,7 @@
 package lengthwise.check;
 
 import java.util.List;
+import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Repeat;
@@ -20,8 +21,9 @@ final class WholeRepeat {
                 .map(Repeat::lengthwise)
                 .orElse(Length.ZERO)
                 .micrometres();
-        boolean matched =
-                wanted.stream().anyMatch(one -> one.piece().matchPoint().isPresent());
+        boolean matched = wanted.stream()
+                .flatMap(one -> one.piece().matchPoint().stream())
+                .anyMatch(match -> match.holds(Axis.LENGTHWISE));
         int plies = fabric.spread().lengths();
         if (repeat == 0 || !matched || plies < 2) {
             return List.of();

@@ -106,6 +106,7 @@ public record Fabric(
                 drawn.lengthwise().scaled(lengthKept()),
                 drawn.crosswise().scaled(widthKept()),
                 drawn.halfDrop(),
+                drawn.mirrored(),
                 drawn.originX(),
                 drawn.originY()));
     }

@@ -66,12 +66,27 @@ public record MarkerOrder(
                 .toList());
     }
 
-    /** Says whether the print has to be matched: it repeats, and a piece has a match point. */
-    public boolean isMatched() {
-        return fabric.repeat().isPresent()
-                && bundles.stream()
+    /** Returns the match points that the print has to be matched by: none where it does not repeat. */
+    public List<MatchPoint> matchPoints() {
+        return fabric.repeat().isEmpty()
+                ? List.of()
+                : bundles.stream()
                         .flatMap(bundle -> bundle.pieces().stream())
-                        .anyMatch(cut -> cut.piece().matchPoint().isPresent());
+                        .flatMap(cut -> cut.piece().matchPoint().stream())
+                        .distinct()
+                        .toList();
+    }
+
+    /**
+     * Says whether it matters where along an axis the print lies: it repeats that way, and a match point has a place of its
+     * own in it, or pieces are mirrored about its axis.
+     */
+    public boolean hasPlaceInPrint(Axis axis) {
+        return matchPoints().stream()
+                .filter(match -> match.holds(axis)
+                        && fabric.repeat().orElseThrow().along(axis).micrometres() > 0)
+                .anyMatch(match -> match.isFixed()
+                        || (axis == Axis.CROSSWISE && match.to().get() instanceof MatchPoint.Partner.OtherHand));
     }
 
     public MarkerOrder withLying(Map<String, Lying> other) {

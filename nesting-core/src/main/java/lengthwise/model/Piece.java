@@ -17,7 +17,7 @@ import lengthwise.geometry.QuarterTurn;
  *     ignores it, a piece for plain cloth). A piece that must know its up end and does not never gets here: the maker is
  *     asked
  * @param foldEdge the straight edge of a half piece that lies on the fold
- * @param matchPoint the point that must fall on the print's lattice
+ * @param matchPoint the point that must fall on the print
  * @param strip a plain rectangle cut as a strip: a tie, a binding
  */
 public record Piece(
@@ -43,9 +43,6 @@ public record Piece(
         ON_BIAS
     }
 
-    /** A point of the piece that must fall on a point of the print's lattice, within a tolerance. */
-    public record MatchPoint(Point at, Length tolerance) {}
-
     /** Returns this piece carried over by a map of the plane that keeps the grain along x. */
     public Piece mapped(UnaryOperator<Point> map) {
         return new Piece(
@@ -55,7 +52,7 @@ public record Piece(
                 up,
                 turning,
                 foldEdge.map(edge -> new Segment(map.apply(edge.from()), map.apply(edge.to()))),
-                matchPoint.map(match -> new MatchPoint(map.apply(match.at()), match.tolerance())),
+                matchPoint.map(match -> match.mapped(map)),
                 strip,
                 marks.mapped(map));
     }

@@ -22,6 +22,15 @@ public record PieceMarks(
         innerLines = innerLines.stream().map(List::copyOf).toList();
     }
 
+    /** Returns where a mark is: a notch where it begins, on the cut line. */
+    public Optional<Point> at(MarkRef mark) {
+        List<Point> marks = switch (mark.kind()) {
+            case DRILL_HOLE -> drillHoles;
+            case NOTCH -> notches.stream().map(Segment::from).toList();
+        };
+        return mark.number() <= marks.size() ? Optional.of(marks.get(mark.number() - 1)) : Optional.empty();
+    }
+
     public PieceMarks mapped(UnaryOperator<Point> map) {
         return new PieceMarks(
                 grainLine.map(line -> mapped(line, map)),

@@ -1,5 +1,6 @@
 package lengthwise.model;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** How the repeat of a print is said to the maker. */
@@ -9,24 +10,22 @@ public final class PrintWords {
     /** Returns how the cloth has to lie, so that match points meet the print; nothing where there is none to meet. */
     public static List<String> howToLay(Marker marker) {
         MarkerOrder order = marker.order();
-        if (!order.isMatched()) {
+        if (order.matchPoints().isEmpty()) {
             return List.of();
         }
         Fabric fabric = order.fabric();
         Repeat repeat = fabric.repeatOnTable().orElseThrow();
-        String laid =
-                "Matched print: %s. Lay the cloth so that a point of the print lies %s: then the match points meet it."
-                        .formatted(repeats(repeat), origin(fabric, repeat));
-        int plies = fabric.spread().lengths();
-        Length onward = fabric.spread().onTable(marker.length());
-        if (plies == 1 || repeat.lengthwise().equals(Length.ZERO)) {
-            return List.of(laid);
+        List<String> words = new ArrayList<>();
+        words.add("Matched print: %s. %s".formatted(repeats(repeat), place(order, repeat)));
+        boolean lengthwise = order.matchPoints().stream().anyMatch(match -> match.holds(Axis.LENGTHWISE));
+        if (fabric.spread().lengths() > 1 && lengthwise && !repeat.lengthwise().equals(Length.ZERO)) {
+            Length onward = fabric.spread().onTable(marker.length());
+            long times = onward.micrometres() / repeat.lengthwise().micrometres();
+            words.add(
+                    "Each ply begins %s behind the start of the one before, which is %s: pin the prints on each other."
+                            .formatted(LengthWords.both(onward), times == 1 ? "one repeat" : times + " repeats"));
         }
-        long times = onward.micrometres() / repeat.lengthwise().micrometres();
-        return List.of(
-                laid,
-                "Each ply begins %s behind the start of the one before, which is %s: pin the prints on each other."
-                        .formatted(LengthWords.both(onward), times == 1 ? "one repeat" : times + " repeats"));
+        return List.copyOf(words);
     }
 
     private static String repeats(Repeat repeat) {
@@ -43,24 +42,31 @@ public final class PrintWords {
                         repeat.halfDrop() ? ", each next column moved by half" : "");
     }
 
-    /** Where the point of the print lies that is nearest to the corner of the cloth. */
-    private static String origin(Fabric fabric, Repeat repeat) {
-        Length along = first(repeat.originX().plus(fabric.spread().startAllowance()), repeat.lengthwise());
-        Length across = first(repeat.originY().plus(fabric.edgesOnTable().near()), repeat.crosswise());
-        String fromStart = LengthWords.both(along) + " from the " + start(fabric);
-        String fromEdge = LengthWords.both(across) + " from the "
-                + (fabric.spread().isFoldedLengthwise() ? "fold" : "near selvedge");
-        if (repeat.crosswise().equals(Length.ZERO)) {
-            return fromStart;
-        }
-        return repeat.lengthwise().equals(Length.ZERO) ? fromEdge : fromStart + " and " + fromEdge;
+    private static String place(MarkerOrder order, Repeat repeat) {
+        List<String> origin = origin(order, repeat);
+        return origin.isEmpty()
+                ? "It may begin anywhere: what is matched lies alike in it, wherever that is."
+                : "Lay the cloth so that a point of the print lies %s: then the match points meet it."
+                        .formatted(String.join(" and ", origin));
     }
 
-    private static String start(Fabric fabric) {
-        return fabric.spread().isFoldedCrosswise() ? "fold" : "cut end";
+    /** Where the point of the print lies that is nearest to the corner of the cloth, as far as that matters. */
+    private static List<String> origin(MarkerOrder order, Repeat repeat) {
+        Fabric fabric = order.fabric();
+        List<String> origin = new ArrayList<>();
+        if (order.hasPlaceInPrint(Axis.LENGTHWISE)) {
+            Length along = first(repeat.originX().plus(fabric.spread().startAllowance()), repeat.lengthwise());
+            origin.add(LengthWords.both(along) + " from the cut end");
+        }
+        if (order.hasPlaceInPrint(Axis.CROSSWISE)) {
+            Length across = first(repeat.originY().plus(fabric.edgesOnTable().near()), repeat.crosswise());
+            origin.add(LengthWords.both(across) + " from the "
+                    + (fabric.spread().isFoldedLengthwise() ? "fold" : "near selvedge"));
+        }
+        return origin;
     }
 
     private static Length first(Length at, Length repeat) {
-        return repeat.equals(Length.ZERO) ? at : new Length(Math.floorMod(at.micrometres(), repeat.micrometres()));
+        return new Length(Math.floorMod(at.micrometres(), repeat.micrometres()));
     }
 }

@@ -6,5 +6,17 @@ package lengthwise.model;
  * @param lengthwise distance after which the print comes again along the fabric; zero: it does not repeat lengthwise
  * @param crosswise the same across the fabric
  * @param halfDrop every next column across is moved by half the lengthwise repeat
+ * @param mirrored the print is its own mirror image about the line along the fabric through the origin
  */
-public record Repeat(Length lengthwise, Length crosswise, boolean halfDrop, Length originX, Length originY) {}
+public record Repeat(
+        Length lengthwise, Length crosswise, boolean halfDrop, boolean mirrored, Length originX, Length originY) {
+    /** A repeat without a known mirror axis. */
+    public Repeat(Length lengthwise, Length crosswise, boolean halfDrop, Length originX, Length originY) {
+        this(lengthwise, crosswise, halfDrop, /* mirrored= */ false, originX, originY);
+    }
+
+    /** Returns the distance after which the print comes again; zero: it does not. */
+    public Length along(Axis axis) {
+        return axis == Axis.LENGTHWISE ? lengthwise : crosswise;
+    }
+}

@@ -2,6 +2,7 @@ package lengthwise.rules;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
@@ -60,13 +61,19 @@ final class BorderRule {
         if (piece.foldEdge().isPresent()) {
             throw refused(piece, fabric, "it lies on the fold. Lay this fabric in a single layer");
         }
-        if (piece.matchPoint().isPresent() && fabric.repeat().isPresent()) {
-            throw refused(piece, fabric, "it has a match point on the print's repeat. Say one of the two");
-        }
         if (order.lyingOf(piece.name()).zone().isPresent()) {
             throw refused(piece, fabric, "it keeps to a zone. Say one of the two");
         }
         ZoneRule.refuseHiddenSelvedges(piece, fabric, "is keyed to a border");
+    }
+
+    static void refuseMatched(Item item, Fabric fabric, Optional<Positions.Lattice> inPrint) throws RefusedException {
+        if (inPrint.isPresent()) {
+            throw refused(
+                    item.piece(),
+                    fabric,
+                    "it is matched to the print's repeat, by a match point of its own or of another piece. Say one of the two");
+        }
     }
 
     private static RefusedException refused(Piece piece, Fabric fabric, String why) {

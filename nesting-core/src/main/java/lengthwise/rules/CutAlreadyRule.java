@@ -2,7 +2,9 @@ package lengthwise.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
@@ -25,28 +27,29 @@ final class CutAlreadyRule {
 
     private CutAlreadyRule() {}
 
-    /** Returns the same demands, those pinned down that are cut. */
-    static List<Demand> pinned(List<Item> items, List<Demand> demands, MarkerOrder order) throws RefusedException {
-        List<Demand> pinned = new ArrayList<>(demands);
-        boolean[] taken = new boolean[items.size()];
+    /** Returns the same task, those demands pinned down that are cut; what is matched to them has its place in the print. */
+    static LayoutTask pinned(List<Item> items, LayoutTask task, MarkerOrder order) throws RefusedException {
+        Map<Integer, Pose> cut = new TreeMap<>();
         for (PlacedPiece piece : order.cutAlready().pieces()) {
             int index = IntStream.range(0, items.size())
-                    .filter(i -> !taken[i] && isOf(piece, items.get(i)))
+                    .filter(i -> !cut.containsKey(i) && isOf(piece, items.get(i)))
                     .findFirst()
                     .orElseThrow(() -> new RefusedException(
                             ("%s is cut already, and this order for %s has no such piece, or fewer of them. Go on with the"
                                             + " order that it was cut for, or leave it out of what is cut.")
                                     .formatted(piece.called(), order.fabric().name())));
-            Demand demand = demands.get(index);
+            Demand demand = task.demands().get(index);
             Pose pose = pose(piece, demand)
                     .orElseThrow(() -> new RefusedException(
                             ("%s is cut already, and does not lie on %s as this job wants it: its shape or its direction is"
                                             + " another. Go on with the job that it was cut for.")
                                     .formatted(piece.called(), order.fabric().name())));
-            taken[index] = true;
-            pinned.set(index, demand.laidAt(pose));
+            cut.put(index, pose);
         }
-        return pinned;
+        LayoutTask inPhase = task.inPhaseOf(cut);
+        List<Demand> pinned = new ArrayList<>(inPhase.demands());
+        cut.forEach((index, pose) -> pinned.set(index, pinned.get(index).laidAt(pose)));
+        return task.with(pinned, task.obstacles(), inPhase.bonds());
     }
 
     /** Returns the regions that are gone without use. */

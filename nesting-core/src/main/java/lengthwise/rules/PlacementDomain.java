@@ -24,7 +24,23 @@ public record PlacementDomain(List<Orientation> orientations, Positions position
          * stepY} is 0, any j will do.
          */
         record Lattice(Point anchor, Point origin, long stepX, long stepY, boolean halfDrop, long tolerance)
-                implements Positions {}
+                implements Positions {
+            /** Returns the lattice moved by a way. */
+            public Lattice moved(Point by) {
+                return new Lattice(anchor, origin.plus(by), stepX, stepY, halfDrop, tolerance);
+            }
+
+            /** Returns the way to a point of the strip from the lattice point nearest to it; 0 along an axis that is free. */
+            public Point off(Point point) {
+                long row = stepY == 0 ? 0 : Math.floorDiv(2 * (point.y() - origin.y()) + stepY, 2 * stepY);
+                long drop = halfDrop && stepY > 0 && Math.floorMod(row, 2) == 1 ? stepX / 2 : 0;
+                long step = halfDrop && stepY == 0 ? stepX / 2 : stepX;
+                long x = point.x() - origin.x() - drop;
+                return new Point(
+                        step == 0 ? 0 : x - step * Math.floorDiv(2 * x + step, 2 * step),
+                        stepY == 0 ? 0 : point.y() - origin.y() - row * stepY);
+            }
+        }
 
         /** The anchor must lie on the line y = {@code y}: an edge on the fold. */
         record Line(Point anchor, long y) implements Positions {}

@@ -29,34 +29,46 @@ public sealed interface Ruling {
             SpreadRule.Contours contours = SpreadRule.of(order);
             boolean toTheSelvedge = SelvedgeRule.isAsked(order);
             List<Demand> demands = new ArrayList<>();
-            for (Item item : contours.items()) {
-                PlacementDomain tied = tied(item, order);
+            MatchRule match = MatchRule.of(contours.items(), order.fabric());
+            for (int i = 0; i < contours.items().size(); i++) {
+                Item item = contours.items().get(i);
+                PlacementDomain tied = tied(i, item, order, match);
                 PlacementDomain domain = toTheSelvedge ? SelvedgeRule.domain(item, order, tied) : tied;
                 Length gap = order.gapOf(item.piece().name());
                 demands.add(new Demand(item.piece().outline(), domain, gap.micrometres()));
             }
             List<Obstacle> obstacles = new ArrayList<>(RemnantRule.outside(order.fabric()));
             order.fabric().flaws().forEach(flaw -> obstacles.add(new Obstacle(Outline.of(flaw.ring()))));
-            List<Bond> bonds = GarmentDirectionRule.bonds(contours.items(), order.fabric());
             obstacles.addAll(CutAlreadyRule.gone(order.cutAlready()));
-            List<Demand> pinned = CutAlreadyRule.pinned(contours.items(), demands, order);
+            List<Bond> bonds = new ArrayList<>(
+                    match.sameTurn(GarmentDirectionRule.bonds(contours.items(), order.fabric()), demands));
+            bonds.addAll(match.phases());
             LayoutTask task = toTheSelvedge
-                    ? SelvedgeRule.strip(order.fabric(), pinned, obstacles, bonds)
-                    : new LayoutTask(order.fabric().cuttableWidth().micrometres(), pinned, obstacles, bonds);
+                    ? SelvedgeRule.strip(order.fabric(), demands, obstacles, bonds)
+                    : new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);
             WholeRepeats lengths = WholeRepeats.of(contours.items(), order.fabric());
-            return new Task(contours.items(), task, contours.surplus(), lengths);
+            return new Task(
+                    contours.items(),
+                    CutAlreadyRule.pinned(contours.items(), task, order),
+                    contours.surplus(),
+                    lengths);
         } catch (RefusedException refused) {
             return new Refused(String.valueOf(refused.getMessage()));
         }
     }
 
-    private static PlacementDomain tied(Item item, MarkerOrder order) throws RefusedException {
+    private static PlacementDomain tied(int number, Item item, MarkerOrder order, MatchRule match)
+            throws RefusedException {
         Lying lying = order.lyingOf(item.piece().name());
         if (lying.border().isPresent()) {
+            BorderRule.refuseMatched(item, order.fabric(), match.lattice(number));
             return BorderRule.domain(item, order, lying.border().get());
         }
-        PlacementDomain domain =
-                PositionRule.domain(item, order.fabric(), DirectionRule.orientations(item, order.fabric()));
+        PlacementDomain domain = PositionRule.domain(
+                item,
+                order.fabric(),
+                match.alike(number, DirectionRule.orientations(item, order.fabric())),
+                match.lattice(number));
         return lying.zone().isPresent()
                 ? ZoneRule.domain(item, order.fabric(), lying.zone().get(), domain)
                 : domain;

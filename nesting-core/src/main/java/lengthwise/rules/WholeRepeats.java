@@ -1,6 +1,7 @@
 package lengthwise.rules;
 
 import java.util.List;
+import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
@@ -18,7 +19,9 @@ import lengthwise.model.Repeat;
 public record WholeRepeats(Length repeat, Length ends) {
     static WholeRepeats of(List<Item> items, Fabric fabric) {
         boolean matched = fabric.spread().lengths() > 1
-                && items.stream().anyMatch(item -> item.piece().matchPoint().isPresent());
+                && items.stream()
+                        .flatMap(item -> item.piece().matchPoint().stream())
+                        .anyMatch(match -> match.holds(Axis.LENGTHWISE));
         Length repeat = fabric.repeatOnTable()
                 .filter(print -> matched)
                 .map(Repeat::lengthwise)

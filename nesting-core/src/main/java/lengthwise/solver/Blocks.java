@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -91,8 +92,7 @@ final class Blocks {
             demands.add(block(single.demands().get(inside.get(0)), inside.size()));
         }
         List<Bond> bonds = single.bonds().stream()
-                .map(bond -> (Bond) new Bond.SameTurn(((Bond.SameTurn) bond)
-                        .members().stream().map(member -> number[member]).toList()))
+                .flatMap(bond -> bond.renumbered(member -> Optional.of(number[member])).stream())
                 .toList();
         return new Blocks(single, single.with(demands, single.obstacles(), bonds), members);
     }

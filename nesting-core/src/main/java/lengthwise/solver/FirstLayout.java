@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import lengthwise.geometry.Point;
 
 /**
  * Builds a first legal layout, at once and for any order: bottom-left-fill on a raster. Pieces are taken from the
@@ -23,14 +24,18 @@ final class FirstLayout {
     private final Raster obstacles;
     private final Map<MaskKey, Mask> masks = new HashMap<>();
     private final Map<Shape, Long> firstFreeX = new HashMap<>();
+    /** How far the lattices of each phase are moved, as far as that is settled. */
+    private final Map<Integer, Point> ways;
+
     private final Variant[] chosen;
     private final long[] x;
     private final long[] y;
 
     private record MaskKey(Shape shape, long x, long y, long margin) {}
 
-    private FirstLayout(PreparedTask task, int rows) {
+    private FirstLayout(PreparedTask task, int rows, Map<Integer, Point> ways) {
         this.task = task;
+        this.ways = new HashMap<>(ways);
         this.square = Math.max(1, Math.max(task.height(), task.longestSide() / 4) / rows + 1);
         this.pieces = new Raster((int) (task.height() / square) + 1);
         this.obstacles = new Raster((int) (task.height() / square) + 1);
@@ -52,13 +57,23 @@ final class FirstLayout {
                         i -> -task.variants(i).get(0).shape().box().height()));
     }
 
-    private static long area(PreparedTask task, int demand) {
+    static long area(PreparedTask task, int demand) {
         return task.variants(demand).get(0).shape().ring().doubleArea();
     }
 
     /** Returns the layout that some order of the pieces gives, or nothing if a piece with a window found no room. */
     static Optional<Layout> build(PreparedTask task, int rows, Comparator<Integer> order) {
-        FirstLayout layout = new FirstLayout(task, rows);
+        return build(task, rows, order, Map.of());
+    }
+
+    /**
+     * Returns likewise the layout of a task with lattices that may be moved. The first piece of each phase goes anywhere, and
+     * the others follow it.
+     *
+     * @param ways how far the lattices are moved, for phases where that is not to be left to the first piece
+     */
+    static Optional<Layout> build(PreparedTask task, int rows, Comparator<Integer> order, Map<Integer, Point> ways) {
+        FirstLayout layout = new FirstLayout(task, rows, ways);
         List<Integer> sequence = IntStream.range(0, task.size())
                 .boxed()
                 .sorted(Comparator.<Integer>comparingInt(
@@ -79,10 +94,12 @@ final class FirstLayout {
         long bestX = 0;
         long bestY = 0;
         Variant best = null;
-        for (Variant variant : task.variants(demand)) {
-            if (!bondAllows(demand, variant)) {
+        int phase = task.phaseOf(demand);
+        for (Variant inGeneral : task.variants(demand)) {
+            if (!bondAllows(demand, inGeneral)) {
                 continue;
             }
+            Variant variant = phase < 0 ? inGeneral : inPhase(inGeneral, phase, demand);
             long[] spot = spot(variant, bestEnd);
             if (spot.length > 0) {
                 bestX = spot[0];
@@ -94,11 +111,34 @@ final class FirstLayout {
         if (best == null) {
             return false;
         }
+        if (phase >= 0 && !ways.containsKey(phase)) {
+            settle(phase, demand, best, bestX, bestY);
+        }
         chosen[demand] = best;
         x[demand] = bestX;
         y[demand] = bestY;
         pieces.take(Mask.of(task.simple(best.shape()), bestX, bestY, square, 0), 0, 0);
         return true;
+    }
+
+    private Variant inPhase(Variant variant, int phase, int demand) {
+        Point way = ways.get(phase);
+        Region region =
+                way == null ? variant.region().everywhere() : variant.region().moved(turned(way, phase, demand));
+        return new Variant(variant.orientation(), variant.shape(), variant.shift(), region);
+    }
+
+    /** Moves the lattices of a phase to where its first piece lies. */
+    private void settle(int phase, int demand, Variant lies, long atX, long atY) {
+        for (Variant variant : task.variants(demand)) {
+            if (variant.orientation().equals(lies.orientation())) {
+                ways.put(phase, turned(variant.region().wayTo(atX, atY), phase, demand));
+            }
+        }
+    }
+
+    private Point turned(Point way, int phase, int demand) {
+        return task.phases().get(phase).mirrored().contains(demand) ? new Point(way.x(), -way.y()) : way;
     }
 
     private long[] spot(Variant variant, long endBefore) {

@@ -44,12 +44,18 @@ final class PreparedTask {
     private final List<Integer> unplaceable = new ArrayList<>();
     private final long largestGap;
     private final int[] bondOf;
+    private final List<Bond.SameTurn> sameTurn;
+    private final List<Bond.SamePhase> samePhase;
     private final Map<Ring, Integer> baseOf;
     private final Map<ShapeKey, Shape> shapeOf;
     private final Map<Integer, ConvexParts> exactBases;
     private final Map<Integer, ConvexParts> exactShapes;
     private final Map<Integer, ConvexParts> simpleBases;
     private final Map<Integer, ConvexParts> simpleShapes;
+
+    private static <B extends Bond> List<B> bonds(LayoutTask task, Class<B> kind) {
+        return task.bonds().stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
 
     private record ShapeKey(Ring ring, long gap) {}
 
@@ -66,6 +72,8 @@ final class PreparedTask {
         this.simpleShapes = new ConcurrentHashMap<>();
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
+        this.sameTurn = bonds(task, Bond.SameTurn.class);
+        this.samePhase = bonds(task, Bond.SamePhase.class);
         prepareDemands();
         // here the strip begins at y = 0
         for (Obstacle obstacle : task.obstacles()) {
@@ -87,18 +95,18 @@ final class PreparedTask {
         this.simpleShapes = first.simpleShapes;
         this.largestGap = task.demands().stream().mapToLong(Demand::gap).max().orElse(0);
         this.bondOf = new int[task.demands().size()];
+        this.sameTurn = bonds(task, Bond.SameTurn.class);
+        this.samePhase = bonds(task, Bond.SamePhase.class);
         prepareDemands();
     }
 
     private void prepareDemands() {
         Arrays.fill(bondOf, -1);
         for (int demand = 0; demand < task.demands().size(); demand++) {
-            variants.add(new ArrayList<>(variantsOf(task.demands().get(demand))));
+            variants.add(new ArrayList<>(variantsOf(task.demands().get(demand), phaseOf(demand) >= 0)));
         }
-        for (int bond = 0; bond < task.bonds().size(); bond++) {
-            if (task.bonds().get(bond) instanceof Bond.SameTurn sameTurn) {
-                bind(bond, sameTurn.members());
-            }
+        for (int bond = 0; bond < sameTurn.size(); bond++) {
+            bind(bond, sameTurn.get(bond).members());
         }
         for (int demand = 0; demand < variants.size(); demand++) {
             if (variants.get(demand).isEmpty()) {
@@ -107,7 +115,7 @@ final class PreparedTask {
         }
     }
 
-    private List<Variant> variantsOf(Demand demand) {
+    private List<Variant> variantsOf(Demand demand, boolean latticeMoves) {
         Ring ring = demand.outline().shell().withoutFlatVertices();
         List<Variant> found = new ArrayList<>();
         for (Orientation orientation : demand.domain().orientations()) {
@@ -115,7 +123,7 @@ final class PreparedTask {
             Shape shape = shape(laid, demand.gap());
             Point shift = corner(shape.ring()).minus(corner(laid)).plus(new Point(0, task.fromY()));
             Region region = Region.of(demand.domain().positions(), orientation, shape.box(), shift, task);
-            if (!region.isEmpty()) {
+            if (!(latticeMoves ? region.everywhere() : region).isEmpty()) {
                 found.add(new Variant(orientation, shape, shift, region));
             }
         }
@@ -281,13 +289,28 @@ final class PreparedTask {
         return bondOf[demand];
     }
 
-    /** Returns how many bonds there are. */
+    /** Returns how many bonds hold demands at one turn. */
     int bonds() {
-        return task.bonds().size();
+        return sameTurn.size();
     }
 
     List<Integer> members(int bond) {
-        return ((Bond.SameTurn) task.bonds().get(bond)).members();
+        return sameTurn.get(bond).members();
+    }
+
+    /** Returns the bonds whose lattices have no place yet. */
+    List<Bond.SamePhase> phases() {
+        return samePhase;
+    }
+
+    /** Returns the number of the bond that moves the lattice of a demand, or −1. */
+    int phaseOf(int demand) {
+        for (int phase = 0; phase < samePhase.size(); phase++) {
+            if (samePhase.get(phase).members().contains(demand)) {
+                return phase;
+            }
+        }
+        return -1;
     }
 
     /** Returns the demands that have no allowed position in a strip of any length. */
@@ -313,13 +336,16 @@ final class PreparedTask {
      * it lies alone.
      */
     long lowerBound() {
-        long byPiece = variants.stream()
-                .mapToLong(list -> list.stream()
-                        .mapToLong(variant -> variant.region().leastLength())
-                        .min()
-                        .orElse(0))
-                .max()
-                .orElse(0);
+        long byPiece = 0;
+        for (int demand = 0; demand < variants.size(); demand++) {
+            boolean latticeMoves = phaseOf(demand) >= 0;
+            long least = variants.get(demand).stream()
+                    .map(Variant::region)
+                    .mapToLong(region -> (latticeMoves ? region.everywhere() : region).leastLength())
+                    .min()
+                    .orElse(0);
+            byPiece = Math.max(byPiece, least);
+        }
         return Math.max(LowerBound.atOnce(task), byPiece);
     }
 
@@ -335,7 +361,7 @@ final class PreparedTask {
                 return Optional.empty();
             }
         }
-        for (int bond = 0; bond < task.bonds().size(); bond++) {
+        for (int bond = 0; bond < bonds(); bond++) {
             if (members(bond).stream()
                             .map(member -> turn(chosen[member]))
                             .distinct()

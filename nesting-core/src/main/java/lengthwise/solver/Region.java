@@ -32,7 +32,7 @@ final class Region {
     private final long[] rows;
 
     private Region(
-            Box shape,
+            long shapeEnd,
             long minX,
             long maxX,
             long minY,
@@ -44,7 +44,7 @@ final class Region {
             long t,
             boolean laid,
             long... rows) {
-        this.shapeEnd = shape.maxX();
+        this.shapeEnd = shapeEnd;
         this.minX = minX;
         this.maxX = maxX;
         this.minY = minY;
@@ -94,14 +94,14 @@ final class Region {
         }
         if (positions instanceof Positions.Laid laid) {
             Point at = laid.offset().minus(shift);
-            return new Region(shape, at.x(), at.x(), at.y(), at.y(), Point.ORIGIN, 0, 0, 0, 0, true);
+            return new Region(shape.maxX(), at.x(), at.x(), at.y(), at.y(), Point.ORIGIN, 0, 0, 0, 0, true);
         }
         if (positions instanceof Positions.Lattice lattice) {
             Point origin =
                     lattice.origin().minus(orientation.apply(lattice.anchor())).minus(shift);
             long drop = lattice.halfDrop() ? lattice.stepX() / 2 : 0;
             return new Region(
-                    shape,
+                    shape.maxX(),
                     lowX,
                     ENDLESS,
                     lowY,
@@ -117,7 +117,7 @@ final class Region {
     }
 
     private static Region plain(Box shape, long minX, long maxX, long minY, long maxY) {
-        return new Region(shape, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, false);
+        return new Region(shape.maxX(), minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, false);
     }
 
     private static Region union(Box shape, Region one, Region other) {
@@ -137,7 +137,7 @@ final class Region {
             rows[n - 1] = ends[i];
         }
         return new Region(
-                shape,
+                shape.maxX(),
                 one.minX,
                 one.maxX,
                 rows[0],
@@ -157,6 +157,22 @@ final class Region {
 
     private static LongStream ends(Region region) {
         return IntStream.range(0, region.rows.length / 2).mapToLong(i -> region.rows[2 * i + 1]);
+    }
+
+    /** Returns the same region with its lattice moved. */
+    Region moved(Point by) {
+        Point origin = new Point(originX, originY).plus(by);
+        return new Region(shapeEnd, minX, maxX, minY, maxY, origin, stepX, stepY, drop, tolerance, laid, rows);
+    }
+
+    /** Returns the same region without its lattice. */
+    Region everywhere() {
+        return new Region(shapeEnd, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, laid, rows);
+    }
+
+    /** Returns by how much the lattice has to be moved to have a point at a position. */
+    Point wayTo(long x, long y) {
+        return new Point(x - originX, y - originY);
     }
 
     /** Says whether there is no position at all, in a strip as long as need be. */

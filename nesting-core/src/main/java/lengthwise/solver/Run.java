@@ -32,12 +32,17 @@ final class Run {
     private Progress lastProgress;
 
     Run(PreparedTask task, Search search) {
+        this(task, task.lowerBound(), search);
+    }
+
+    /** A search that takes no more for proven than that no layout is shorter than a bound. */
+    Run(PreparedTask task, long bound, Search search) {
         this.task = task;
         this.search = search;
         this.start = search.clock().instant();
         this.lastGain = start;
         this.lastWord = start;
-        this.bound = task.lowerBound();
+        this.bound = bound;
         this.lastProgress = progress(0, 0);
     }
 

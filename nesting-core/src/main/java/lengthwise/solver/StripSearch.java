@@ -1,5 +1,6 @@
 package lengthwise.solver;
 
+import java.util.List;
 import java.util.Optional;
 import lengthwise.rules.LayoutTask;
 
@@ -23,11 +24,22 @@ public final class StripSearch {
      * @param known a legal layout to begin with, where there is one
      */
     public static SearchResult solve(LayoutTask layoutTask, Search search, Optional<Layout> known) {
-        PreparedTask task = new PreparedTask(layoutTask);
-        if (!task.unplaceable().isEmpty()) {
-            return new SearchResult.Unplaceable(task.unplaceable());
+        PreparedTask asGiven = new PreparedTask(layoutTask);
+        if (!asGiven.unplaceable().isEmpty()) {
+            return new SearchResult.Unplaceable(asGiven.unplaceable());
         }
-        Run run = new Run(task, search);
+        // elsewhere the lattices may let a layout be shorter: what is proven must hold wherever they are
+        long bound = asGiven.lowerBound();
+        if (!asGiven.phases().isEmpty() && known.isEmpty()) {
+            List<LayoutTask> settled = PhaseChoice.of(asGiven, search.seed(), search.cancelled());
+            return settled.isEmpty()
+                    ? new SearchResult.Unplaceable(PhaseChoice.members(asGiven))
+                    : new PhaseRace(bound, search).result(settled);
+        }
+        PreparedTask task = known.filter(layout -> !asGiven.phases().isEmpty())
+                .map(layout -> new PreparedTask(layoutTask.inPhaseOf(layout.poses())))
+                .orElse(asGiven);
+        Run run = new Run(task, bound, search);
         known.ifPresent(run::beginWith);
         return run.result();
     }
@@ -38,10 +50,19 @@ public final class StripSearch {
      * @param length in micrometres, above 0
      */
     public static Optional<Layout> within(long length, LayoutTask layoutTask, Search search) {
-        PreparedTask task = new PreparedTask(layoutTask);
-        if (!task.unplaceable().isEmpty() || task.lowerBound() > length) {
+        PreparedTask asGiven = new PreparedTask(layoutTask);
+        if (!asGiven.unplaceable().isEmpty() || asGiven.lowerBound() > length) {
             return Optional.empty();
         }
+        Optional<PreparedTask> task = asGiven.phases().isEmpty()
+                ? Optional.of(asGiven)
+                : PhaseChoice.of(asGiven, search.seed(), search.cancelled()).stream()
+                        .findFirst()
+                        .map(PreparedTask::new);
+        return task.flatMap(settled -> within(length, settled, search));
+    }
+
+    private static Optional<Layout> within(long length, PreparedTask task, Search search) {
         Run run = new Run(task, search);
         run.aimAt(length);
         return run.result() instanceof SearchResult.Solved solved

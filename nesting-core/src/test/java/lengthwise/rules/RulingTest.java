@@ -22,6 +22,7 @@ import lengthwise.model.Hand;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.MatchPoint;
 import lengthwise.model.Piece;
 import lengthwise.model.Shrinkage;
 import lengthwise.testing.TestFabric;
@@ -168,7 +169,7 @@ class RulingTest {
                 plain.up(),
                 plain.turning(),
                 Optional.empty(),
-                Optional.of(new Piece.MatchPoint(new Point(30_000, 20_000), Length.ofMillimetres(1))),
+                Optional.of(new MatchPoint(new Point(30_000, 20_000), Length.ofMillimetres(1))),
                 false,
                 plain.marks());
         Ruling.Task task = ruled(order(

@@ -39,7 +39,13 @@ final class LegalLayout {
                     .isTrue();
             assertThat(demand.domain().orientations())
                     .contains(layout.poses().get(i).orientation());
-            checkPosition(i, demand.domain().positions(), layout, box);
+            int number = i;
+            boolean latticeMoves = task.bonds().stream()
+                    .anyMatch(bond -> bond instanceof Bond.SamePhase phase
+                            && phase.members().contains(number));
+            if (!latticeMoves) {
+                checkPosition(i, demand.domain().positions(), layout, box);
+            }
             for (Obstacle obstacle : task.obstacles()) {
                 assertThat(meet(placed.get(i), obstacle.region()))
                         .as("demand %d on an obstacle", i)
@@ -50,6 +56,10 @@ final class LegalLayout {
             }
         }
         for (Bond bond : task.bonds()) {
+            if (bond instanceof Bond.SamePhase phase) {
+                checkPhase(task, phase, layout);
+                continue;
+            }
             List<QuarterTurn> turns = ((Bond.SameTurn) bond)
                     .members().stream()
                             .map(m -> layout.poses().get(m).orientation().turn())
@@ -57,6 +67,25 @@ final class LegalLayout {
                             .toList();
             assertThat(turns).as("turns of %s", bond).hasSize(1);
         }
+    }
+
+    /** Any two anchors are a way between lattice points apart, as far as both may be off. */
+    private static void checkPhase(LayoutTask task, Bond.SamePhase phase, Layout layout) {
+        for (int one : phase.members()) {
+            for (int other : phase.members()) {
+                Positions.Lattice a =
+                        (Positions.Lattice) task.demands().get(one).domain().positions();
+                Positions.Lattice b =
+                        (Positions.Lattice) task.demands().get(other).domain().positions();
+                Point way = offset(a, one, phase, layout).minus(offset(b, other, phase, layout));
+                checkOnLattice(one, way, a, a.tolerance() + b.tolerance());
+            }
+        }
+    }
+
+    private static Point offset(Positions.Lattice lattice, int demand, Bond.SamePhase phase, Layout layout) {
+        Point at = layout.poses().get(demand).apply(lattice.anchor()).minus(lattice.origin());
+        return phase.mirrored().contains(demand) ? new Point(at.x(), -at.y()) : at;
     }
 
     private static void checkPair(LayoutTask task, int i, int j, Outline a, Outline b) {
@@ -86,17 +115,23 @@ final class LegalLayout {
             assertThat(box.maxX()).isLessThanOrEqualTo(window.toX());
         } else if (positions instanceof Positions.Lattice lattice) {
             Point at = layout.poses().get(i).apply(lattice.anchor()).minus(lattice.origin());
-            long row = lattice.stepY() == 0 ? 0 : Math.round(at.y() / (double) lattice.stepY());
-            double drop = lattice.halfDrop() && row % 2 != 0 ? lattice.stepX() / 2.0 : 0;
-            if (lattice.stepY() > 0) {
-                assertThat(Math.abs(at.y() - row * lattice.stepY())).isLessThanOrEqualTo(lattice.tolerance());
-            }
-            if (lattice.stepX() > 0) {
-                double off = (at.x() - drop) / lattice.stepX();
-                assertThat(Math.abs(off - Math.rint(off)) * lattice.stepX())
-                        .as("demand %d off the lattice", i)
-                        .isLessThanOrEqualTo(lattice.tolerance() + 1e-6);
-            }
+            checkOnLattice(i, at, lattice, lattice.tolerance());
+        }
+    }
+
+    private static void checkOnLattice(int i, Point at, Positions.Lattice lattice, long tolerance) {
+        long row = lattice.stepY() == 0 ? 0 : Math.round(at.y() / (double) lattice.stepY());
+        double drop = lattice.halfDrop() && row % 2 != 0 ? lattice.stepX() / 2.0 : 0;
+        if (lattice.stepY() > 0) {
+            assertThat(Math.abs(at.y() - row * lattice.stepY())).isLessThanOrEqualTo(tolerance);
+        }
+        if (lattice.stepX() > 0) {
+            // without rows any column will do, also those that are moved by half
+            double step = lattice.halfDrop() && lattice.stepY() == 0 ? lattice.stepX() / 2.0 : lattice.stepX();
+            double off = (at.x() - drop) / step;
+            assertThat(Math.abs(off - Math.rint(off)) * step)
+                    .as("demand %d off the lattice", i)
+                    .isLessThanOrEqualTo(tolerance + 1e-6);
         }
     }
 

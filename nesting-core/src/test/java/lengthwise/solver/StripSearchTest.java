@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.LongStream;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
+import lengthwise.geometry.Point;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.Ring;
 import lengthwise.rules.Bond;
@@ -38,6 +39,35 @@ class StripSearchTest {
     @MethodSource("seeds")
     void domainsObstaclesAndBondsAreKept(long seed) {
         check(Tasks.mixed(seed, 18, seed % 2 == 0 ? 0 : 3_000), seed, 60);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void latticesThatMoveTogetherStayTogether(long seed) {
+        check(Tasks.phased(seed, 18, seed % 2 == 0 ? 0 : 3_000), seed, 60);
+    }
+
+    /**
+     * Two squares of 100 whose left edges lie alike every 150, on a strip of 100: 250 wherever the first begins. Where the
+     * anchor of one lies 50 from its edge they can touch: 200.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 250000", "50000, 200000", "-50000, 200000"})
+    void thePhaseIsFree(long anchor, long length) {
+        Outline square = Outline.of(Tasks.rectangle(100_000, 100_000));
+        Demand one = matched(square, new Point(0, 0));
+        Demand other = matched(square, new Point(anchor, 0));
+        LayoutTask task = new LayoutTask(
+                100_000, List.of(one, other), List.of(), List.of(new Bond.SamePhase(List.of(0, 1), List.of())));
+        SearchResult result = StripSearch.solve(task, Search.of(StopRule.iterations(100), 1, 1));
+        Layout layout = ((SearchResult.Solved) result).layout();
+        LegalLayout.check(task, layout);
+        assertThat(layout.length()).isEqualTo(length);
+    }
+
+    private static Demand matched(Outline outline, Point anchor) {
+        Positions lattice = new Positions.Lattice(anchor, new Point(77_000, 5_000), 150_000, 0, false, 0);
+        return new Demand(outline, new PlacementDomain(Tasks.ONE_WAY, lattice), 0);
     }
 
     /**

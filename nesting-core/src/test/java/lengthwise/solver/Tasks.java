@@ -48,6 +48,36 @@ final class Tasks {
         return of(900_000, demands);
     }
 
+    /** Returns a task with groups of two to four pieces whose lattices move together, the larger half of all pieces. */
+    static LayoutTask phased(long seed, int pieces, long gap) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Demand> demands = new ArrayList<>(stars(seed, pieces, gap).demands());
+        List<Bond> bonds = new ArrayList<>();
+        for (int first = 0; first < pieces - 4 && bonds.size() < 3; first += 4) {
+            List<Integer> members = new ArrayList<>();
+            List<Integer> mirrored = new ArrayList<>();
+            boolean halfDrop = random.nextBoolean();
+            long across = random.nextInt(4) == 0 ? 0 : 60_000;
+            int count = random.nextInt(2, 5);
+            for (int i = first; i < first + count; i++) {
+                members.add(i);
+                if (random.nextInt(3) == 0) {
+                    mirrored.add(i);
+                }
+                Positions lattice = new Positions.Lattice(
+                        new Point(random.nextLong(9_000), random.nextLong(9_000)),
+                        new Point(random.nextLong(9_000), random.nextLong(9_000)),
+                        halfDrop ? 120_000 : 90_000,
+                        across,
+                        halfDrop,
+                        random.nextBoolean() ? 0 : 1_500);
+                demands.set(i, new Demand(demands.get(i).outline(), new PlacementDomain(ONE_WAY, lattice), gap));
+            }
+            bonds.add(new Bond.SamePhase(members, mirrored));
+        }
+        return new LayoutTask(900_000, demands, List.of(), bonds);
+    }
+
     /** Returns a task in which every kind of domain, an obstacle and a bond occur. */
     static LayoutTask mixed(long seed, int pieces, long gap) {
         SplittableRandom random = new SplittableRandom(seed);

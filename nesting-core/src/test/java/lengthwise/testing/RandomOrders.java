@@ -13,6 +13,7 @@ import lengthwise.geometry.Point;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.RandomRings;
 import lengthwise.geometry.Ring;
+import lengthwise.model.Axis;
 import lengthwise.model.Bundle;
 import lengthwise.model.Cut;
 import lengthwise.model.Cut.Manner;
@@ -23,9 +24,11 @@ import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
+import lengthwise.model.MarkRef;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.MatchPoint;
+import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Piece;
-import lengthwise.model.Piece.MatchPoint;
 import lengthwise.model.Piece.Turning;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Repeat;
@@ -95,14 +98,7 @@ public final class RandomOrders {
     }
 
     private Fabric fabric() {
-        Optional<Repeat> repeat = random.nextInt(3) > 0
-                ? Optional.empty()
-                : Optional.of(new Repeat(
-                        length(50_000, 320_000),
-                        random.nextBoolean() ? Length.ZERO : length(50_000, 160_000),
-                        random.nextBoolean(),
-                        length(0, 50_000),
-                        length(0, 50_000)));
+        Optional<Repeat> repeat = random.nextBoolean() ? Optional.empty() : Optional.of(repeat());
         Shrinkage shrinkage = random.nextInt(3) > 0
                 ? Shrinkage.NONE
                 : new Shrinkage(0.05 * random.nextDouble(), 0.05 * random.nextDouble(), Shrinkage.Handling.PRE_WASH);
@@ -129,6 +125,18 @@ public final class RandomOrders {
                 Optional.empty());
     }
 
+    private Repeat repeat() {
+        boolean stripesAlong = random.nextInt(6) == 0;
+        boolean stripesAcross = !stripesAlong && random.nextBoolean();
+        return new Repeat(
+                stripesAlong ? Length.ZERO : length(50_000, 320_000),
+                stripesAcross ? Length.ZERO : length(50_000, 160_000),
+                !stripesAlong && random.nextBoolean(),
+                random.nextInt(3) > 0,
+                length(0, 50_000),
+                random.nextBoolean() ? Length.ZERO : length(0, 50_000));
+    }
+
     /** Half of them in a single layer or folded lengthwise, which is what most cloth is. */
     private Spread spread() {
         Spread.Form form = random.nextBoolean()
@@ -146,12 +154,16 @@ public final class RandomOrders {
         List<CutPiece> pieces = new ArrayList<>();
         int count = random.nextInt(1, 6);
         for (int i = 0; i < count; i++) {
+            List<String> holed = pieces.stream()
+                    .map(cut -> cut.piece().name())
+                    .filter(name -> name.startsWith("any"))
+                    .toList();
             pieces.add(
                     switch (random.nextInt(6)) {
                         case 0 -> strip("strip-" + i);
                         case 1, 2 -> half(fabric, "half-" + i);
                         case 3 -> even("even-" + i);
-                        default -> any("any-" + i, fabric);
+                        default -> any("any-" + i, fabric, holed);
                     });
         }
         return pieces;
@@ -173,23 +185,50 @@ public final class RandomOrders {
     }
 
     /** A piece without symmetry, perhaps with a cut-out or a match point. */
-    private CutPiece any(String name, Fabric fabric) {
+    private CutPiece any(String name, Fabric fabric, List<String> holed) {
         Ring shell = random.nextBoolean()
                 ? RandomRings.star(random, random.nextInt(5, 12), 30_000, 150_000)
                 : blob(random.nextInt(12, 40), 40_000, 140_000);
         List<Ring> holes = random.nextInt(4) == 0 ? List.of(new Box(-5_000, -5_000, 4_000, 7_000).ring()) : List.of();
-        Optional<MatchPoint> match = random.nextBoolean()
-                ? Optional.empty()
-                : Optional.of(new MatchPoint(
-                        new Point(random.nextLong(-20_000, 20_000), random.nextLong(-20_000, 20_000)),
-                        random.nextBoolean() ? Length.ZERO : length(100, 3_000)));
+        List<Point> marks = List.of(inside(), inside());
+        Optional<MatchPoint> match =
+                random.nextBoolean() ? Optional.empty() : Optional.of(matchPoint(marks.get(0), holed));
         Outline outline = new Outline(shell, holes);
-        Piece piece = piece(name, outline, up(), Turning.ALONG_GRAIN, Optional.empty(), match);
+        Piece piece = new Piece(
+                name,
+                Size.ONE,
+                outline,
+                up(),
+                Turning.ALONG_GRAIN,
+                Optional.empty(),
+                match,
+                false,
+                new PieceMarks(Optional.empty(), List.of(), marks, List.of()));
         // Pieces alike cannot be cut from layers face to face; ask for it now and then.
         boolean alike = random.nextInt(fabric.spread().mirrors() ? 8 : 2) == 0;
         return alike
                 ? new CutPiece(piece, new Cut(random.nextInt(1, 3), Manner.ALIKE), one(Hand.values()))
                 : new CutPiece(piece, new Cut(random.nextInt(1, 3), Manner.PAIR), one(Hand.values()));
+    }
+
+    private Point inside() {
+        return new Point(random.nextLong(-20_000, 20_000), random.nextLong(-20_000, 20_000));
+    }
+
+    /** Matched to the print, to a hole of an earlier piece, or to its other hand. */
+    private MatchPoint matchPoint(Point at, List<String> holed) {
+        Optional<Partner> to = switch (random.nextInt(4)) {
+            case 0 -> Optional.of(new Partner.OtherHand());
+            case 1, 2 ->
+                holed.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new Partner.Mate(
+                                holed.get(random.nextInt(holed.size())),
+                                new MarkRef(MarkRef.Kind.DRILL_HOLE, random.nextInt(1, 3))));
+            default -> Optional.empty();
+        };
+        Optional<Axis> along = random.nextInt(4) == 0 ? Optional.of(one(Axis.values())) : Optional.empty();
+        return new MatchPoint(at, random.nextInt(3) == 0 ? Length.ZERO : length(100, 3_000), along, to);
     }
 
     /** A piece that is its own mirror image: about its grain, or now and then across it. */

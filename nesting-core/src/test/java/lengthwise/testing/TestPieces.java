@@ -7,6 +7,7 @@ import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.geometry.Ring;
+import lengthwise.model.Axis;
 import lengthwise.model.Bundle;
 import lengthwise.model.Cut;
 import lengthwise.model.CutPiece;
@@ -14,7 +15,10 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
+import lengthwise.model.MarkRef;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.MatchPoint;
+import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Piece;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Segment;
@@ -79,6 +83,53 @@ public final class TestPieces {
                 piece.matchPoint(),
                 piece.strip(),
                 piece.marks());
+    }
+
+    /** The piece with drill holes at these x and y in turn. */
+    public static Piece holed(Piece piece, double... millimetres) {
+        List<Point> holes = IntStream.range(0, millimetres.length / 2)
+                .mapToObj(i -> new Point(
+                        Length.ofMillimetres(millimetres[2 * i]).micrometres(),
+                        Length.ofMillimetres(millimetres[2 * i + 1]).micrometres()))
+                .toList();
+        return new Piece(
+                piece.name(),
+                piece.size(),
+                piece.outline(),
+                piece.up(),
+                piece.turning(),
+                piece.foldEdge(),
+                piece.matchPoint(),
+                piece.strip(),
+                new PieceMarks(Optional.empty(), List.of(), holes, List.of()));
+    }
+
+    /** A drill hole of a piece. */
+    public static MarkRef hole(int number) {
+        return new MarkRef(MarkRef.Kind.DRILL_HOLE, number);
+    }
+
+    /** The piece matched by its first drill hole. */
+    public static Piece matched(Piece piece, double toleranceMillimetres, Optional<Axis> along, Optional<Partner> to) {
+        return new Piece(
+                piece.name(),
+                piece.size(),
+                piece.outline(),
+                piece.up(),
+                piece.turning(),
+                piece.foldEdge(),
+                Optional.of(new MatchPoint(
+                        piece.marks().drillHoles().get(0), Length.ofMillimetres(toleranceMillimetres), along, to)),
+                piece.strip(),
+                piece.marks());
+    }
+
+    public static Optional<Partner> mate(String piece, int hole) {
+        return Optional.of(new Partner.Mate(piece, hole(hole)));
+    }
+
+    public static Optional<Partner> otherHand() {
+        return Optional.of(new Partner.OtherHand());
     }
 
     public static CutPiece cut(Piece piece, int count, Cut.Manner manner) {
