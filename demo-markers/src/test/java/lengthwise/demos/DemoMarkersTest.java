@@ -29,7 +29,7 @@ class DemoMarkersTest {
 
     @Test
     void swimSet() throws IOException {
-        make("wrap-swim-set", out);
+        make("wrap-swim-set/job.yaml", out);
 
         // garments XS 1, S 2, M 3, L 2, XL 2
         Sheet print = Sheet.read(out, "lagoon-print");
@@ -62,14 +62,15 @@ class DemoMarkersTest {
                         Map.entry("L", 16),
                         Map.entry("XL", 16));
         assertThat(lining.efficiency()).isBetween(0.60, 1.0);
-        assertThat(check("wrap-swim-set", "lagoon-print", "oat-lining")).isZero();
+        assertThat(check("wrap-swim-set/job.yaml", "lagoon-print", "oat-lining"))
+                .isZero();
     }
 
     /** On the fold a front is half a piece, and one cut gives both backs, both pockets, both ties. */
     @Test
     void smockTheSameEveryTimeAlsoOnTheFold(@TempDir Path again) throws IOException {
-        make("smock", out);
-        make("smock", again);
+        make("smock/job.yaml", out);
+        make("smock/job.yaml", again);
 
         Sheet twill = Sheet.read(out, "moss-twill");
         assertThat(twill.contours())
@@ -82,14 +83,14 @@ class DemoMarkersTest {
                 .containsOnly(
                         Map.entry("front-facing", 10), Map.entry("back-facing L", 10), Map.entry("back-facing R", 10));
         assertThat(calico.efficiency()).isBetween(0.50, 1.0);
-        assertThat(check("smock", "moss-twill", "calico")).isZero();
+        assertThat(check("smock/job.yaml", "moss-twill", "calico")).isZero();
         assertSameFiles(out, again);
     }
 
     @Test
     void bucketHatsTheSameEveryTime(@TempDir Path again) throws IOException {
-        make("bucket-hats", out);
-        make("bucket-hats", again);
+        make("bucket-hats/job.yaml", out);
+        make("bucket-hats/job.yaml", again);
 
         Sheet sailcloth = Sheet.read(out, "sailcloth");
         assertThat(sailcloth.contours())
@@ -99,22 +100,59 @@ class DemoMarkersTest {
         assertThat(lawn.contours())
                 .containsOnly(Map.entry("crown", 12), Map.entry("side", 24), Map.entry("sweat-band", 12));
         assertThat(lawn.efficiency()).isBetween(0.60, 1.0);
-        assertThat(check("bucket-hats", "sailcloth", "lawn")).isZero();
+        assertThat(check("bucket-hats/job.yaml", "sailcloth", "lawn")).isZero();
         assertSameFiles(out, again);
     }
 
-    private static void make(String demo, Path out) {
+    /** In two plies face to face one cut gives a pair, or two fronts; in plies face up two facings of one hand. */
+    @Test
+    void corduroySmockInPlies() throws IOException {
+        make("smock/corduroy.yaml", out);
+
+        assertThat(Sheet.read(out, "moss-corduroy").contours())
+                .containsOnly(Map.entry("front", 4), Map.entry("back", 8), Map.entry("pocket", 8), Map.entry("tie", 8));
+        assertThat(Sheet.read(out, "calico").contours())
+                .containsOnly(
+                        Map.entry("front-facing", 4), Map.entry("back-facing L", 4), Map.entry("back-facing R", 4));
+        assertThat(check("smock/corduroy.yaml", "moss-corduroy", "calico")).isZero();
+        assertThat(Files.readString(out.resolve("report.html"))).contains("pile", "folded lengthwise");
+    }
+
+    /** Hems lie on the border, so there is one row of fronts and backs, and pockets keep away from it. */
+    @Test
+    void borderSmock() throws IOException {
+        make("smock/border.yaml", out);
+
+        assertThat(Sheet.read(out, "duck-border").contours())
+                .containsOnly(
+                        Map.entry("front", 3),
+                        Map.entry("back L", 3),
+                        Map.entry("back R", 3),
+                        Map.entry("pocket", 6),
+                        Map.entry("tie", 6));
+        assertThat(check("smock/border.yaml", "duck-border", "calico")).isZero();
+    }
+
+    /** Four hats of a remnant with a crease and of one with a corner off, bindings on the bias, loops where there is room. */
+    @Test
+    void bucketHatsFromWhatIsLeft() throws IOException {
+        make("bucket-hats/remnants.yaml", out);
+
+        Map<String, Integer> sailcloth = Sheet.read(out, "sailcloth").contours();
+        assertThat(sailcloth).contains(Map.entry("crown", 4), Map.entry("side", 8), Map.entry("brim", 16));
+        assertThat(sailcloth.get("toggle-loop")).isBetween(1, 16);
+        assertThat(Sheet.read(out, "lawn").contours())
+                .containsOnly(
+                        Map.entry("crown", 4),
+                        Map.entry("side", 8),
+                        Map.entry("sweat-band", 4),
+                        Map.entry("edge-binding", 4));
+        assertThat(check("bucket-hats/remnants.yaml", "sailcloth", "lawn")).isZero();
+    }
+
+    private static void make(String job, Path out) {
         assertThat(Main.run(
-                        "marker",
-                        job(demo),
-                        "--out",
-                        out.toString(),
-                        "--iterations",
-                        "20",
-                        "--seed",
-                        "7",
-                        "--workers",
-                        "2"))
+                        "marker", job, "--out", out.toString(), "--iterations", "20", "--seed", "7", "--workers", "2"))
                 .isZero();
     }
 
@@ -127,18 +165,14 @@ class DemoMarkersTest {
         }
     }
 
-    private int check(String demo, String... fabrics) {
+    private int check(String job, String... fabrics) {
         for (String fabric : fabrics) {
-            int code = Main.run("check", out.resolve(fabric + ".svg").toString(), "--job", job(demo));
+            int code = Main.run("check", out.resolve(fabric + ".svg").toString(), "--job", job);
             if (code != 0) {
                 return code;
             }
         }
         return 0;
-    }
-
-    private static String job(String demo) {
-        return Path.of(demo, "job.yaml").toString();
     }
 
     /**
