@@ -66,6 +66,18 @@ class DemoMarkersTest {
                 .isZero();
     }
 
+    /** The check says whether the herons of left and right meet, and those of the brief-fronts lie on the print. */
+    @Test
+    void swimSetOfAHalfDropPrintWithMatchedCups() throws IOException {
+        make("wrap-swim-set/matched.yaml", out);
+
+        Map<String, Integer> print = Sheet.read(out, "heron-print").contours();
+        assertThat(print).contains(Map.entry("cup L", 3), Map.entry("cup R", 3), Map.entry("brief-front", 3));
+        assertThat(print.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(33);
+        assertThat(check("wrap-swim-set/matched.yaml", "heron-print", "oat-lining"))
+                .isZero();
+    }
+
     /** On the fold a front is half a piece, and one cut gives both backs, both pockets, both ties. */
     @Test
     void smockTheSameEveryTimeAlsoOnTheFold(@TempDir Path again) throws IOException {
