@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lengthwise.check.MarkerCheck;
 import lengthwise.check.Violation;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
+import lengthwise.model.CutAlready;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
@@ -17,6 +19,7 @@ import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
+import lengthwise.rules.CutAlreadyRule;
 import lengthwise.rules.Demand;
 import lengthwise.rules.FillerRule;
 import lengthwise.rules.LayoutTask;
@@ -27,10 +30,14 @@ import lengthwise.solver.Search;
 import lengthwise.solver.SearchEvent;
 import lengthwise.solver.SearchResult;
 import lengthwise.solver.SearchResult.StopReason;
+import lengthwise.solver.StopRule;
 import lengthwise.solver.StripSearch;
 
 /** Makes a marker: rules, search, check. Stateless. */
 public final class MarkerMaking {
+    /** Sweeps that lay what cannot lie as it was planned; the search goes on from there. */
+    private static final long SWEEPS_AS_PLANNED = 20;
+
     private MarkerMaking() {}
 
     /**
@@ -74,18 +81,19 @@ public final class MarkerMaking {
         if (FillerRule.of(order) instanceof Ruling.Refused refused) {
             return new MarkerAnswer.Impossible(refused.reason());
         }
-        Optional<String> wrong = whatIsCutWrong(order);
+        Ruling.Task ruled = (Ruling.Task) ruling;
+        Optional<String> wrong = whatIsCutWrong(order, ruled);
         if (wrong.isPresent()) {
             return new MarkerAnswer.Impossible(wrong.get());
         }
-        Ruling.Task ruled = (Ruling.Task) ruling;
         Search watched = search.watchedBy(event -> {
             search.watcher().accept(event);
             if (event instanceof SearchEvent.Improved improved) {
                 watcher.accept(marker(order, ruled, improved.layout()), improved.progress());
             }
         });
-        Optional<Layout> known = strict.map(marker -> layout(marker, ruled.items()));
+        Optional<Layout> known =
+                strict.map(marker -> layout(marker, ruled.items())).or(() -> asPlanned(order, ruled, search));
         SearchResult result = StripSearch.solve(ruled.task(), watched, known);
         if (result instanceof SearchResult.Unplaceable unplaceable) {
             return new MarkerAnswer.Impossible(whyNot(order, ruled, unplaceable.demands()));
@@ -118,21 +126,44 @@ public final class MarkerMaking {
     }
 
     /** Says what is against the pieces that are cut already; nothing where the rest can be laid round them. */
-    private static Optional<String> whatIsCutWrong(MarkerOrder order) {
-        List<PlacedPiece> cut = order.cutAlready().pieces();
-        if (cut.isEmpty()) {
-            return Optional.empty();
-        }
-        Length end = new Length(cut.stream()
-                .mapToLong(piece -> piece.outline().box().maxX())
-                .max()
-                .orElseThrow());
-        return MarkerCheck.violations(order, cut, end, Length.ZERO).stream()
-                .filter(violation -> !(violation instanceof Violation.Missing))
-                .findFirst()
+    private static Optional<String> whatIsCutWrong(MarkerOrder order, Ruling.Task ruled) {
+        return firstViolation(order, ruled, order.cutAlready().pieces())
                 .map(violation ->
                         "What is cut already of %s breaks a rule itself: %s Leave that piece out of what is cut, or change the rule."
                                 .formatted(order.fabric().name(), violation.sentence()));
+    }
+
+    /** Returns what is wrong with where some of the pieces of a marker lie; what they are for is known by their places. */
+    private static Optional<Violation> firstViolation(MarkerOrder order, Ruling.Task ruled, List<PlacedPiece> pieces) {
+        Length end = new Length(pieces.stream()
+                .mapToLong(piece -> piece.outline().box().maxX())
+                .max()
+                .orElse(0));
+        return pieces.isEmpty()
+                ? Optional.empty()
+                : MarkerCheck.violations(order, pieces, ruled.lengths().upTo(end), Length.ZERO).stream()
+                        .filter(violation -> !violation.isOfTheCount())
+                        .findFirst();
+    }
+
+    /** Returns a layout where what is not cut lies as it was planned, but for what cannot any more. */
+    private static Optional<Layout> asPlanned(MarkerOrder order, Ruling.Task ruled, Search search) {
+        CutAlready cut = order.cutAlready();
+        List<PlacedPiece> all =
+                Stream.concat(cut.pieces().stream(), cut.planned().stream()).toList();
+        if (cut.planned().isEmpty() || firstViolation(order, ruled, all).isPresent()) {
+            return Optional.empty();
+        }
+        Search brief = new Search(
+                StopRule.iterations(SWEEPS_AS_PLANNED),
+                search.seed(),
+                1,
+                search.clock(),
+                search.cancelled(),
+                event -> {});
+        return StripSearch.solve(CutAlreadyRule.asPlanned(ruled, order), brief) instanceof SearchResult.Solved solved
+                ? Optional.of(solved.layout())
+                : Optional.empty();
     }
 
     /**

@@ -3,6 +3,7 @@ package lengthwise;
 import static lengthwise.testing.TestPieces.cut;
 import static lengthwise.testing.TestPieces.order;
 import static lengthwise.testing.TestPieces.rectangle;
+import static lengthwise.testing.TestPieces.triangle;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -78,6 +79,20 @@ class CutAlreadyTest {
         assertThat(Recut.of(two, endless()).answers())
                 .extracting(Recut.Answer::way)
                 .containsExactly(Recut.Way.FROM_THE_WASTE, Recut.Way.FROM_WHOLE_CLOTH);
+    }
+
+    /** With no flaw and nothing spoilt the old marker is one to begin with, even where there is no time to search. */
+    @Test
+    void theSearchBeginsWithWhatWasPlanned() {
+        CutPiece slopes = cut(triangle("slope", 130, 70), 7, Cut.Manner.ALIKE);
+        MarkerOrder whole = order(CLOTH.fabric(), 2, 1, slopes);
+        Marker old = made(whole);
+        List<PlacedPiece> pieces = first(old, 7);
+        MarkerOrder order = whole.withCutAlready(
+                new CutAlready(pieces.subList(0, 1), List.of(), Length.ofMillimetres(100), pieces.subList(1, 7)));
+        MarkerAnswer answer =
+                MarkerMaking.make(order, Search.of(StopRule.iterations(1), 7, 1), (marker, progress) -> {});
+        assertThat(((MarkerAnswer.Made) answer).marker().length()).isLessThanOrEqualTo(old.length());
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lengthwise.check.MarkerCheck;
 import lengthwise.model.Bundle;
+import lengthwise.model.CutAlready;
 import lengthwise.model.CutPiece;
 import lengthwise.model.Garment;
 import lengthwise.model.Marker;
@@ -76,6 +77,32 @@ class MarkerFuzzTest {
         }
         assertThat(asReadBack(made.marker())).isEmpty();
         fillersAddNoLength(order, made.marker(), seed);
+        cutHalfItGoesOn(order, made.marker(), seed);
+    }
+
+    /** Every second piece is cut; by every third seed the first of them is spoilt. */
+    private static void cutHalfItGoesOn(MarkerOrder order, Marker marker, long seed) {
+        List<PlacedPiece> pieces =
+                marker.inLayingOrder().stream().map(PlacedPiece::of).toList();
+        List<PlacedPiece> cut = new ArrayList<>();
+        List<PlacedPiece> planned = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            (i % 2 == 0 ? cut : planned).add(pieces.get(i));
+        }
+        int spoilt = seed % 3 == 0 ? 1 : 0;
+        CutAlready half =
+                new CutAlready(cut.subList(spoilt, cut.size()), cut.subList(0, spoilt), marker.length(), planned);
+        MarkerOrder goesOn = order.withCutAlready(half);
+        Search search = Search.of(StopRule.iterations(SWEEPS), seed, 1);
+        MarkerAnswer answer = MarkerMaking.make(goesOn, search, (better, progress) -> {});
+        if (spoilt > 0) {
+            assertThat(answer).isNotInstanceOf(MarkerAnswer.Rejected.class);
+            return;
+        }
+        assertThat(answer).isInstanceOf(MarkerAnswer.Made.class);
+        Marker again = ((MarkerAnswer.Made) answer).marker();
+        assertThat(again.length()).isLessThanOrEqualTo(marker.length());
+        assertThat(again.placements().stream().filter(half::holds)).hasSize(cut.size());
     }
 
     /** One more garment of the order's first kind as a filler, twice at most. */

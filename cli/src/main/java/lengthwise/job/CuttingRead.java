@@ -102,7 +102,12 @@ final class CuttingRead {
                 .filter(i -> cut[i])
                 .mapToObj(this::end)
                 .reduce(before, Length::max);
-        return new CutAlready(pieces(cut, number -> !spoilt.contains(number)), pieces(cut, spoilt::contains), upTo);
+        List<PlacedPiece> planned = IntStream.range(0, cut.length)
+                .filter(i -> !cut[i])
+                .mapToObj(drawing.pieces()::get)
+                .toList();
+        return new CutAlready(
+                pieces(cut, number -> !spoilt.contains(number)), pieces(cut, spoilt::contains), upTo, planned);
     }
 
     private Length end(int index) {

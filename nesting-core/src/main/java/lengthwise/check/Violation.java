@@ -100,6 +100,14 @@ public sealed interface Violation {
         }
     }
 
+    /** Says whether it depends on what else is in the marker, so that a part of a marker may show it where the whole does not. */
+    default boolean isOfTheCount() {
+        return this instanceof Missing
+                || this instanceof Surplus
+                || this instanceof WrongHand
+                || this instanceof WrongWayInGarment;
+    }
+
     /** A piece that is cut already does not lie where it was cut. */
     record NotWhereCut(PlacedPiece piece, double by) implements Violation {
         @Override

@@ -12,8 +12,9 @@ import lengthwise.geometry.PlacedArea;
  * @param pieces those that are good: they stay where they are and count
  * @param spoilt those that are of no use: their cloth is gone, and they have to be cut again
  * @param upTo how far the cloth is cut into, from the start of the marker: before it lies the waste
+ * @param planned where the others were to lie: a search may begin with that
  */
-public record CutAlready(List<PlacedPiece> pieces, List<PlacedPiece> spoilt, Length upTo) {
+public record CutAlready(List<PlacedPiece> pieces, List<PlacedPiece> spoilt, Length upTo, List<PlacedPiece> planned) {
     /** The cloth is whole. */
     public static final CutAlready NONE = new CutAlready(List.of(), List.of(), Length.ZERO);
 
@@ -23,19 +24,25 @@ public record CutAlready(List<PlacedPiece> pieces, List<PlacedPiece> spoilt, Len
     public CutAlready {
         pieces = List.copyOf(pieces);
         spoilt = List.copyOf(spoilt);
+        planned = List.copyOf(planned);
+    }
+
+    public CutAlready(List<PlacedPiece> pieces, List<PlacedPiece> spoilt, Length upTo) {
+        this(pieces, spoilt, upTo, List.of());
     }
 
     public boolean isNone() {
         return pieces.isEmpty() && spoilt.isEmpty();
     }
 
-    /** Returns the same with every piece spoilt over which a flaw lies. */
+    /** Returns the same with every piece spoilt over which a flaw lies; one that was planned there is planned no more. */
     public CutAlready under(List<Box> flaws) {
         return new CutAlready(
                 pieces.stream().filter(piece -> !isUnder(piece, flaws)).toList(),
                 Stream.concat(spoilt.stream(), pieces.stream().filter(piece -> isUnder(piece, flaws)))
                         .toList(),
-                upTo);
+                upTo,
+                planned.stream().filter(piece -> !isUnder(piece, flaws)).toList());
     }
 
     /** Says whether one of some flaws lies over a piece. */
