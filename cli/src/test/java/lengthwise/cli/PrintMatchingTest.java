@@ -84,6 +84,34 @@ class PrintMatchingTest {
         assertThat(Files.readString(folder.resolve("out/cloth.svg"))).contains("Matched print");
     }
 
+    /**
+     * By hand, on 60 cm: a point at 10, 10 cm and every 32 cm; of a half-drop the second column begins 16 cm further, and its lines
+     * go from half a column before it to half a column behind it, which is the edge.
+     */
+    @Test
+    void theMarkerCarriesTheRepeat() throws IOException {
+        String repeat = "lengthwise: 32, crosswise: 32, origin: {from-start: 10, from-selvedge: 10}";
+        made(job("60", repeat));
+        assertThat(picture())
+                .contains(
+                        "class=\"repeat-grid\"",
+                        "M0 100 L520 100",
+                        "M0 420 L520 420",
+                        "M100 0 L100 600",
+                        "M420 0 L420 600")
+                .contains("data-mark=\"match-point\"", "M100 100 m0 -3", "M420 420 m0 -3");
+        made(job("60", repeat.replace("origin", "half-drop: yes, origin")));
+        assertThat(picture()).contains("M100 0 L100 260", "M260 260 L260 580", "M420 0 L420 260", "M100 580 L100 600");
+        made(job("60", "crosswise: 32, origin: {from-selvedge: 10}"));
+        assertThat(picture()).contains("M0 100 L400 100 M0 420 L400 420\"");
+        made(job("60", repeat).replace(", match-point: {at: drill-hole 1, tolerance: 0}", ""));
+        assertThat(picture()).doesNotContain("repeat-grid", "match-point");
+    }
+
+    private String picture() throws IOException {
+        return Files.readString(folder.resolve("out/cloth.svg")).replace(".000", "");
+    }
+
     @Test
     void aRepeatWithoutMatchPointsAddsNothing() throws IOException {
         made(job("40", "lengthwise: 32").replace(", match-point: {at: drill-hole 1, tolerance: 0}", ""));

@@ -146,6 +146,7 @@ public final class MarkerSvg {
         cloth();
         edges();
         print();
+        repeatGrid();
         title.write(svg);
         svg.open("g", "id", "pieces", "stroke-linejoin", "round").line();
         for (int i = 0; i < placements.size(); i++) {
@@ -436,6 +437,37 @@ public final class MarkerSvg {
         svg.close().line();
     }
 
+    private void repeatGrid() {
+        String grid = RepeatGrid.path(marker, corner);
+        if (!grid.isEmpty()) {
+            path(
+                    grid,
+                    "class",
+                    "repeat-grid",
+                    "fill",
+                    "none",
+                    "stroke",
+                    FAINT,
+                    "stroke-width",
+                    "0.2",
+                    "stroke-opacity",
+                    "0.7");
+        }
+    }
+
+    private void matchPoint(Point at) {
+        path(
+                "M%s %s m0 -3 l3 3 -3 3 -3 -3 Z".formatted(Millimetres.of(at.x()), Millimetres.of(at.y())),
+                "data-mark",
+                "match-point",
+                "fill",
+                "none",
+                "stroke",
+                "#000000",
+                "stroke-width",
+                "0.3");
+    }
+
     private void piece(Placement placement, PieceLabel label, int number) {
         Item item = placement.item();
         Outline outline = placement.outline();
@@ -470,6 +502,12 @@ public final class MarkerSvg {
                 .piece()
                 .marks()
                 .mapped(point -> placement.pose().apply(point).plus(corner)));
+        if (fabric.repeat().isPresent()) {
+            item.piece()
+                    .matchPoint()
+                    .ifPresent(match ->
+                            matchPoint(placement.pose().apply(match.at()).plus(corner)));
+        }
         lettering(label);
         svg.close().line();
     }
