@@ -21,6 +21,16 @@ public enum CuttingTool {
         this.millimetres = millimetres;
     }
 
+    String called() {
+        return switch (this) {
+            case SCISSORS -> "scissors";
+            case ROTARY_CUTTER -> "a rotary cutter";
+            case STRAIGHT_KNIFE -> "a straight knife";
+            case KNIFE_PLOTTER -> "a knife plotter";
+            case LASER -> "a laser";
+        };
+    }
+
     Length gap() {
         return Length.ofMillimetres(millimetres);
     }

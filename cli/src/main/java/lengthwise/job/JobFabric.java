@@ -83,27 +83,15 @@ public record JobFabric(
     }
 
     JobFabric withCutAlready(Optional<JobCutAlready> cut) {
-        return new JobFabric(
-                name,
-                role,
-                width,
-                unusableEdge,
-                direction,
-                mostStretch,
-                rightSide,
-                repeat,
-                shrinkage,
-                spread,
-                price,
-                soldBy,
-                flaws,
-                there,
-                pile,
-                cut,
-                across);
+        return with(spread, cut);
     }
 
+    /** Returns the same cloth laid another way, whole. */
     JobFabric withForm(Spread.Form form) {
+        return with(spread.withForm(form), Optional.empty());
+    }
+
+    private JobFabric with(JobSpread otherSpread, Optional<JobCutAlready> otherCut) {
         return new JobFabric(
                 name,
                 role,
@@ -114,13 +102,13 @@ public record JobFabric(
                 rightSide,
                 repeat,
                 shrinkage,
-                spread.withForm(form),
+                otherSpread,
                 price,
                 soldBy,
                 flaws,
                 there,
                 pile,
-                Optional.empty(),
+                otherCut,
                 across);
     }
 

@@ -39,18 +39,6 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
     /** Pieces lie this far apart where the job does not say: scissors and rotary cutters, common practice, no source. */
     private static final Length GAP = Length.ofMillimetres(3);
 
-    private static String cutWith(CuttingTool tool) {
-        return ", as is usual for cutting with %s"
-                .formatted(
-                        switch (tool) {
-                            case SCISSORS -> "scissors";
-                            case ROTARY_CUTTER -> "a rotary cutter";
-                            case STRAIGHT_KNIFE -> "a straight knife";
-                            case KNIFE_PLOTTER -> "a knife plotter";
-                            case LASER -> "a laser";
-                        });
-    }
-
     /** An order with one rule of its fabric left out: what that rule costs can be found. */
     public record Freer(String rule, MarkerOrder order) {}
 
@@ -180,7 +168,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
 
         Orders orders() throws JobException {
             refuseUnknownPieces();
-            refuseUntied();
+            LyingMaking.refuseUntied(job, complaints);
             List<FabricOrder> orders = new ArrayList<>();
             for (JobFabric said : job.fabrics()) {
                 Assumptions assumed = new Assumptions();
@@ -188,7 +176,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 refuseNoWidth(said, fabric);
                 warnOfSlidingPile(fabric);
                 Length gap = job.gap().orElseGet(() -> {
-                    String tool = job.cuttingTool().map(Orders::cutWith).orElse("");
+                    String tool = job.cuttingTool()
+                            .map(with -> ", as is usual for cutting with " + with.called())
+                            .orElse("");
                     Length usual = job.cuttingTool().map(CuttingTool::gap).orElse(GAP);
                     assumed.note(
                             "Pieces lie %s apart%s.".formatted(LengthText.print(usual, LengthUnit.MM), tool),
@@ -201,7 +191,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 } else {
                     MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles)
                             .withFillers(fillers(said, fabric, assumed))
-                            .withLying(lying(said, fabric));
+                            .withLying(LyingMaking.of(job, said, fabric, complaints));
                     Optional<Fabric> comparison = said.spread()
                             .compare()
                             .map(form -> FabricMaking.of(said.withForm(form), new Assumptions()));
@@ -290,67 +280,6 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     .filter(piece -> piece.gap().isPresent())
                     .collect(Collectors.toMap(
                             JobPiece::name, piece -> piece.gap().orElseThrow()));
-        }
-
-        /** Returns how pieces lie that are tied to the edges of a fabric; a fabric without border or zones ties none to them. */
-        private Map<String, Lying> lying(JobFabric said, Fabric fabric) throws JobException {
-            Map<String, Lying> lying = new LinkedHashMap<>();
-            for (JobPiece piece : job.pieces()) {
-                Lying how = new Lying(
-                        piece.lying().edgeOnSelvedge(),
-                        piece.lying()
-                                .border()
-                                .flatMap(at -> said.across()
-                                        .border()
-                                        .map(border -> new Lying.Border(
-                                                at, border.selvedge(), FabricMaking.line(fabric, border)))),
-                        zone(piece, said, fabric));
-                if (!how.equals(Lying.ANYWHERE)) {
-                    lying.put(piece.name(), how);
-                }
-            }
-            return lying;
-        }
-
-        private Optional<Lying.Zone> zone(JobPiece piece, JobFabric said, Fabric fabric) throws JobException {
-            List<JobFabric.Zone> zones = said.across().zones();
-            if (piece.lying().zone().isEmpty() || zones.isEmpty()) {
-                return Optional.empty();
-            }
-            String name = piece.lying().zone().get();
-            Optional<JobFabric.Zone> found =
-                    zones.stream().filter(zone -> zone.name().equals(name)).findFirst();
-            if (found.isEmpty()) {
-                throw complaints.at(
-                        "pieces." + piece.name() + ".zone",
-                        "%s has no zone %s; it has %s"
-                                .formatted(
-                                        said.name(),
-                                        name,
-                                        zones.stream().map(JobFabric.Zone::name).collect(Collectors.joining(", "))));
-            }
-            return found.map(zone -> FabricMaking.zone(fabric, zone));
-        }
-
-        /** A key that no fabric answers to would be passed over in silence. */
-        private void refuseUntied() throws JobException {
-            for (JobPiece piece : job.pieces()) {
-                if (piece.lying().border().isPresent()
-                        && job.fabrics().stream()
-                                .allMatch(fabric -> fabric.across().border().isEmpty())) {
-                    throw complaints.at(
-                            "pieces." + piece.name() + ".border",
-                            "no fabric has a border; say under it border: {from-selvedge: 4 cm, selvedge: near}");
-                }
-                if (piece.lying().zone().isPresent()
-                        && job.fabrics().stream()
-                                .allMatch(fabric -> fabric.across().zones().isEmpty())) {
-                    throw complaints.at(
-                            "pieces." + piece.name() + ".zone",
-                            "no fabric has zones; say under it zones: {%s: {from-selvedge: 0 cm, to: 30 cm}}"
-                                    .formatted(piece.lying().zone().get()));
-                }
-            }
         }
 
         private List<Bundle> bundles(JobFabric said, Fabric fabric, Assumptions assumed) throws JobException {

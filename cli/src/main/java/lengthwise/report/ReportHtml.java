@@ -74,7 +74,11 @@ final class ReportHtml {
             html.open("tr");
             html.element("td", fabric.name()).element("td", fabric.role());
             html.open("td")
-                    .element("b", LengthWords.toBuy(fabricRun.purchase().buy()))
+                    .element(
+                            "b",
+                            fabric.onHand().isEmpty()
+                                    ? LengthWords.toBuy(fabricRun.purchase().buy())
+                                    : "on hand")
                     .close();
             html.element("td", LengthWords.both(fabricRun.marker().length()));
             html.element("td", LengthWords.both(fabric.cuttableWidth()));
@@ -148,7 +152,9 @@ final class ReportHtml {
         Marker marker = fabricRun.marker();
         Fabric fabric = marker.order().fabric();
         Map<String, String> figures = new LinkedHashMap<>();
-        figures.put("buy", LengthWords.toBuy(fabricRun.purchase().buy()));
+        if (fabric.onHand().isEmpty()) {
+            figures.put("buy", LengthWords.toBuy(fabricRun.purchase().buy()));
+        }
         figures.put("marker length", LengthWords.both(marker.length()));
         figures.put(
                 "cuttable width" + SpreadWords.afterWidth(fabric.spread()), LengthWords.both(fabric.cuttableWidth()));
@@ -174,7 +180,8 @@ final class ReportHtml {
         Purchase purchase = fabricRun.purchase();
         Marker marker = fabricRun.marker();
         Fabric fabric = marker.order().fabric();
-        html.open("div", "class", "together").element("h3", "Length to buy");
+        html.open("div", "class", "together")
+                .element("h3", fabric.onHand().isEmpty() ? "Length to buy" : "If it had to be bought");
         html.open("table").line().open("tbody").line();
         int lengths = fabric.spread().lengths();
         length(lengths == 1 ? "marker" : "marker, laid " + lengths + " times", purchase.marker());

@@ -23,6 +23,7 @@ public final class ReportTable {
             Fabric fabric = fabricRun.marker().order().fabric();
             Length length = fabricRun.marker().length();
             Length buy = fabricRun.purchase().buy();
+            boolean there = fabric.onHand().isPresent();
             rows.add(List.of(
                     fabric.name(),
                     metres(length.micrometres()),
@@ -30,8 +31,8 @@ public final class ReportTable {
                     LengthWords.centimetres(fabric.cuttableWidth()) + " cm",
                     Figures.percent(fabricRun.marker().efficiency()),
                     metres(Math.floorDiv(fabricRun.lowerBound().micrometres(), 1000) * 1000),
-                    metres(-Math.floorDiv(-buy.micrometres(), 1000) * 1000),
-                    LengthWords.yardsUp(buy),
+                    there ? "on hand" : metres(-Math.floorDiv(-buy.micrometres(), 1000) * 1000),
+                    there ? "" : LengthWords.yardsUp(buy),
                     fabricRun.purchase().cost().isPresent()
                             ? Figures.money(fabricRun.purchase().cost().getAsDouble())
                             : "-"));

@@ -44,10 +44,11 @@ public final class RunFiles {
     }
 
     private static MarkerNotes notes(Run run, FabricRun fabric) {
+        boolean there = fabric.marker().order().fabric().onHand().isPresent();
         return new MarkerNotes(
                 run.job(),
                 "Lengthwise " + run.version(),
-                LengthWords.toBuy(fabric.purchase().buy()),
+                there ? "" : LengthWords.toBuy(fabric.purchase().buy()),
                 fabric.assumptions().stream().map(FabricRun.Assumption::text).toList(),
                 fabric.surplus());
     }

@@ -3,11 +3,9 @@ package lengthwise.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,34 +40,38 @@ class ClothEdgesTest {
     @TempDir
     Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private JobFolder here = new JobFolder(Path.of(""));
+
+    @BeforeEach
+    void inAFolder() {
+        here = new JobFolder(folder);
+    }
+
     private String way = "either-way";
     private String selvedge = "near";
     private String zone = "plain";
 
     @Test
     void whatIsTiedIsLaidSoAndSaid() throws IOException {
-        assertThat(laid()).as(err.toString()).isZero();
-        assertThat(Files.readString(folder.resolve("out/report.html")))
+        assertThat(laid()).as(here.said()).isZero();
+        assertThat(here.read("out/report.html"))
                 .contains(
                         "Pieces lie 2 mm apart, as is usual for cutting with a knife plotter.",
                         "Across the cloth, on the line of the border (4 cm (1 5/8 in) from the near selvedge): skirt.",
                         "In the zone plain (35 cm (13 3/4 in) from the near selvedge to 49 cm",
                         "Keeping to the zones");
-        assertThat(Files.readString(folder.resolve("out/lawn.svg")))
-                .contains("data-area=\"tie\"", "line of the border", "zone plain");
-        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(here.read("out/lawn.svg")).contains("data-area=\"tie\"", "line of the border", "zone plain");
+        assertThat(checked()).as(here.said()).isZero();
     }
 
     /** The hem lies 40 mm from the far selvedge, 460 mm from the near one. */
     @Test
     void theFarSelvedgeMayHaveTheBorder() throws IOException {
         selvedge = "far";
-        assertThat(laid()).as(err.toString()).isZero();
-        assertThat(Files.readString(folder.resolve("out/report.html")))
+        assertThat(laid()).as(here.said()).isZero();
+        assertThat(here.read("out/report.html"))
                 .contains("on the line of the border (46 cm (18 1/8 in) from the near selvedge): skirt.");
-        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(checked()).as(here.said()).isZero();
     }
 
     /** A piece moved by hand by 0.2 mm across the cloth is found. */
@@ -83,13 +85,13 @@ class ClothEdgesTest {
         int to = svg.indexOf('"', from);
         Files.writeString(marker, svg.substring(0, from) + moved(svg.substring(from, to)) + svg.substring(to));
         assertThat(checked()).isEqualTo(5);
-        assertThat(out.toString()).contains("mm off the line of its border");
+        assertThat(here.said()).contains("mm off the line of its border");
     }
 
     /** Two bands of 110 mm on cloth 220 mm wide, of which 200 may be used by others: 300 mm of it, by hand. */
     @Test
     void aStraightEdgeLiesOnTheSelvedge() throws IOException {
-        Files.writeString(folder.resolve("job.yaml"), """
+        here.write("job.yaml", """
                 version: 1
                 units: mm
                 fabrics:
@@ -99,29 +101,29 @@ class ClothEdgesTest {
                   band: {strip: {cut-width: 110, length: 300}, runs: lengthwise, cut: 2, edge-on-selvedge: yes}
                 gap: 0
                 order: [{make: 1}]
-                """, StandardCharsets.UTF_8);
-        assertThat(marker()).as(err.toString()).isZero();
-        assertThat(Files.readString(folder.resolve("out/report.html")))
+                """);
+        assertThat(marker()).as(here.said()).isZero();
+        assertThat(here.read("out/report.html"))
                 .contains(
                         "With a straight edge on the selvedge itself: band.",
                         "Straight edges of two pieces coincide on 30 cm (11 3/4 in) of cut line");
-        assertThat(Files.readString(folder.resolve("out/report.json"))).contains("\"length_mm\" : 300.000");
-        assertThat(Files.readString(folder.resolve("out/lawn.svg"))).contains("data-mark=\"cut-once\"");
-        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(here.read("out/report.json")).contains("\"length_mm\" : 300.000");
+        assertThat(here.read("out/lawn.svg")).contains("data-mark=\"cut-once\"");
+        assertThat(checked()).as(here.said()).isZero();
     }
 
     @Test
     void contradictionsNameBoth() throws IOException {
         way = "one-way";
         assertThat(laid()).isEqualTo(4);
-        assertThat(err.toString()).contains("keyed to a border", "direction: one-way");
+        assertThat(here.said()).contains("keyed to a border", "direction: one-way");
     }
 
     @Test
     void aZoneThatTheFabricDoesNotHaveIsAQuestion() throws IOException {
         zone = "plane";
         assertThat(laid()).isEqualTo(3);
-        assertThat(err.toString()).contains("pieces.band.zone", "lawn has no zone plane; it has plain");
+        assertThat(here.said()).contains("pieces.band.zone", "lawn has no zone plane; it has plain");
     }
 
     /** Every number pair of a path, 0.2 mm down. */
@@ -133,38 +135,21 @@ class ClothEdgesTest {
     }
 
     private int laid() throws IOException {
-        Files.writeString(folder.resolve("skirt.svg"), SVG, StandardCharsets.UTF_8);
-        Files.writeString(
-                folder.resolve("job.yaml"),
+        here.write("skirt.svg", SVG);
+        here.write(
+                "job.yaml",
                 JOB.replace("WAY", way)
                         .replace("SELVEDGE", selvedge)
                         .replace("ZONE", zone)
-                        .replace("EDGE", "edge-on-selvedge: yes"),
-                StandardCharsets.UTF_8);
+                        .replace("EDGE", "edge-on-selvedge: yes"));
         return marker();
     }
 
     private int marker() {
-        return run(
-                "marker",
-                folder.resolve("job.yaml").toString(),
-                "--iterations",
-                "100",
-                "--workers",
-                "1",
-                "--out",
-                folder.resolve("out").toString());
+        return here.marker(100, "out");
     }
 
     private int checked() {
-        return run(
-                "check",
-                folder.resolve("out/lawn.svg").toString(),
-                "--job",
-                folder.resolve("job.yaml").toString());
-    }
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+        return here.check("out/lawn.svg");
     }
 }

@@ -3,11 +3,8 @@ package lengthwise.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,70 +30,56 @@ class FillersTest {
     @TempDir
     Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private JobFolder here = new JobFolder(Path.of(""));
+
+    @BeforeEach
+    void inAFolder() {
+        here = new JobFolder(folder);
+    }
 
     @Test
     void whatFitsIsLaidAndSaid() throws IOException {
-        assertThat(laid("300", "5")).as(err.toString()).isZero();
-        assertThat(Files.readString(folder.resolve("out/report.html")))
+        assertThat(laid("300", "5")).as(here.said()).isZero();
+        assertThat(here.read("out/report.html"))
                 .contains("loop: 2 of 5 are laid; for 3 no room was found.", "<b>20 cm (7 7/8 in)</b>");
-        assertThat(Files.readString(folder.resolve("out/report.json")).replaceAll("\\s+", ""))
+        assertThat(here.read("out/report.json").replaceAll("\\s+", ""))
                 .contains("\"fillers\":[{\"piece\":\"loop\",\"laid\":2,\"at_most\":5}]", "\"length_mm\":200.000");
-        assertThat(Files.readString(folder.resolve("out/canvas.svg"))).contains("data-piece=\"loop\"");
+        assertThat(here.read("out/canvas.svg")).contains("data-piece=\"loop\"");
     }
 
     /** The same marker is right for a job that allows as many, and wrong for one that allows fewer. */
     @Test
     void theCheckCountsThem() throws IOException {
         laid("300", "2");
-        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(checked()).as(here.said()).isZero();
         write("300", "1");
         assertThat(checked()).isEqualTo(5);
-        assertThat(out.toString()).contains("loop of garment 3 is not in the order.");
+        assertThat(here.said()).contains("loop of garment 3 is not in the order.");
     }
 
     @Test
     void whatFitsNowhereStaysOut() throws IOException {
-        assertThat(laid("601", "5")).as(err.toString()).isZero();
-        assertThat(Files.readString(folder.resolve("out/report.html")))
-                .contains("loop: 0 of 5 are laid; for 5 no room was found.");
-        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(laid("601", "5")).as(here.said()).isZero();
+        assertThat(here.read("out/report.html")).contains("loop: 0 of 5 are laid; for 5 no room was found.");
+        assertThat(checked()).as(here.said()).isZero();
     }
 
     @Test
     void aFillerHasNoWearer() throws IOException {
         assertThat(laid("{measure: waist}", "5")).isEqualTo(3);
-        assertThat(err.toString()).contains("key pieces.loop.filler: a filler belongs to no wearer");
+        assertThat(here.said()).contains("key pieces.loop.filler: a filler belongs to no wearer");
     }
 
     private int laid(String loop, String most) throws IOException {
         write(loop, most);
-        return ended(
-                "marker",
-                folder.resolve("job.yaml").toString(),
-                "--iterations",
-                "60",
-                "--workers",
-                "1",
-                "--out",
-                folder.resolve("out").toString());
+        return here.marker(60, "out");
     }
 
     private void write(String loop, String most) throws IOException {
-        Files.writeString(
-                folder.resolve("job.yaml"), JOB.replace("LOOP", loop).replace("MOST", most), StandardCharsets.UTF_8);
+        here.write("job.yaml", JOB.replace("LOOP", loop).replace("MOST", most));
     }
 
     private int checked() {
-        return ended(
-                "check",
-                folder.resolve("out/canvas.svg").toString(),
-                "--job",
-                folder.resolve("job.yaml").toString());
-    }
-
-    private int ended(String... arguments) {
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+        return here.check("out/canvas.svg");
     }
 }

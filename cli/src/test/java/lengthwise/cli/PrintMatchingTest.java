@@ -3,10 +3,9 @@ package lengthwise.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +55,13 @@ class PrintMatchingTest {
 
     @TempDir
     Path folder;
+
+    private JobFolder here = new JobFolder(Path.of(""));
+
+    @BeforeEach
+    void inAFolder() {
+        here = new JobFolder(folder);
+    }
 
     /**
      * By hand; a point of the print lies where the hole of the first square comes. Stripes across every 32 cm: two squares side
@@ -149,7 +155,8 @@ class PrintMatchingTest {
         assertThat(run(job("40", "lengthwise: 32, uneven: yes")
                         .replace("    repeat:", "    direction: either-way\n    repeat:")))
                 .isEqualTo(ExitCode.BAD_INPUT.number());
-        assertThat(said()).contains("fabrics.cloth.direction", "uneven", "one-way-per-garment", "leave direction out");
+        assertThat(here.said())
+                .contains("fabrics.cloth.direction", "uneven", "one-way-per-garment", "leave direction out");
     }
 
     /**
@@ -172,18 +179,18 @@ class PrintMatchingTest {
                         "patch: {cut: 1}",
                         "patch: {cut: 1, match-point: {at: drill-hole 1, to: {piece: pocket, at: notch 1}}}");
         assertThat(run(ring)).isEqualTo(ExitCode.BAD_INPUT.number());
-        assertThat(said()).contains("patch and pocket are matched to each other in a ring");
+        assertThat(here.said()).contains("patch and pocket are matched to each other in a ring");
         assertThat(run(twoPieces("at: notch 1, to: {piece: pockt, at: drill-hole 1}")))
                 .isEqualTo(ExitCode.BAD_INPUT.number());
-        assertThat(said()).contains("found \"pockt\"", "the drawings hold patch, pocket", "did you mean pocket?");
+        assertThat(here.said()).contains("found \"pockt\"", "the drawings hold patch, pocket", "did you mean pocket?");
         assertThat(run(twoPieces("at: notch 1, to: {piece: pocket, at: notch 1}")))
                 .isEqualTo(ExitCode.BAD_INPUT.number());
-        assertThat(said()).contains("pocket cannot be matched to itself");
+        assertThat(here.said()).contains("pocket cannot be matched to itself");
         assertThat(run(twoPieces("at: notch 1, to: {piece: patch, at: drill-hole 2}")))
                 .isEqualTo(ExitCode.NO_MARKER.number());
-        assertThat(said()).contains("pocket is matched to drill hole 2 of patch, and there is no such mark on it");
+        assertThat(here.said()).contains("pocket is matched to drill hole 2 of patch, and there is no such mark on it");
         assertThat(run(twoPieces("at: notch 1, to: other-hand"))).isEqualTo(ExitCode.NO_MARKER.number());
-        assertThat(said()).contains("pocket is matched to its other hand", "cut it as a pair");
+        assertThat(here.said()).contains("pocket is matched to its other hand", "cut it as a pair");
     }
 
     private static String twoPieces(String match) {
@@ -194,50 +201,26 @@ class PrintMatchingTest {
                         "patch: {cut: 1}\n  pocket: {cut: 1, match-point: {" + match + "}}");
     }
 
-    private final StringWriter text = new StringWriter();
-
     private static String job(String width, String repeat) {
         return JOB.replace("WIDTH", width).replace("REPEAT", repeat);
     }
 
     private void made(String job) throws IOException {
-        assertThat(run(job)).as(said()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run(job)).as(here.said()).isEqualTo(ExitCode.DONE.number());
     }
 
     private int run(String job) throws IOException {
-        Files.writeString(folder.resolve("patch.svg"), PATCH.replace("MORE", job.contains("pocket:") ? POCKET : ""));
-        Files.writeString(folder.resolve("job.yaml"), job);
-        return command(
-                "marker",
-                folder.resolve("job.yaml").toString(),
-                "--out",
-                folder.resolve("out").toString(),
-                "--iterations",
-                "20",
-                "--workers",
-                "1");
+        here.write("patch.svg", PATCH.replace("MORE", job.contains("pocket:") ? POCKET : ""));
+        here.write("job.yaml", job);
+        return here.marker(20, "out");
     }
 
     private String checked() {
-        text.getBuffer().setLength(0);
-        command(
-                "check",
-                folder.resolve("out/cloth.svg").toString(),
-                "--job",
-                folder.resolve("job.yaml").toString());
-        return said();
-    }
-
-    private int command(String... words) {
-        PrintWriter out = new PrintWriter(text, true);
-        return Main.run(out, out, words);
-    }
-
-    private String said() {
-        return text.toString();
+        here.check("out/cloth.svg");
+        return here.said();
     }
 
     private String report(String ending) throws IOException {
-        return Files.readString(folder.resolve("out/report." + ending));
+        return here.read("out/report." + ending);
     }
 }

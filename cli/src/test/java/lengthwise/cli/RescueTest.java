@@ -3,15 +3,13 @@ package lengthwise.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import lengthwise.geometry.Box;
 import lengthwise.model.PlacedPiece;
 import lengthwise.svg.MarkerDrawing;
 import lengthwise.svg.MarkerSvgReader;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,8 +34,12 @@ class RescueTest {
     @TempDir
     Path folder;
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private JobFolder here = new JobFolder(Path.of(""));
+
+    @BeforeEach
+    void inAFolder() {
+        here = new JobFolder(folder);
+    }
 
     /** A flaw 50 mm long behind the second band: the other three begin behind it. */
     @Test
@@ -45,14 +47,13 @@ class RescueTest {
         MarkerDrawing old = first();
         assertThat(rescued(
                         "already-cut: {marker: first/canvas.svg, up-to: 220}, flaws: [{from-start: 220, length: 50}],"))
-                .as(err.toString())
+                .as(here.said())
                 .isZero();
         MarkerDrawing rescued = MarkerSvgReader.read(folder.resolve("second/canvas.svg"));
         assertThat(rescued.length().millimetres()).isEqualTo(550);
         assertThat(rescued.pieces()).containsAll(old.pieces().subList(0, 2));
-        assertThat(checked()).as(out.toString()).isZero();
-        assertThat(Files.readString(folder.resolve("second/canvas-placement.html")))
-                .contains("; cut already</td>");
+        assertThat(checked()).as(here.said()).isZero();
+        assertThat(here.read("second/canvas-placement.html")).contains("; cut already</td>");
     }
 
     /** By their numbers; the flaw lies over the second one, which is laid once more behind the others: 600 mm. */
@@ -62,19 +63,19 @@ class RescueTest {
         assertThat(
                         rescued(
                                 "already-cut: {marker: first/canvas.svg, numbers: [1, 2]}, flaws: [{from-start: 180, length: 10}],"))
-                .as(err.toString())
+                .as(here.said())
                 .isZero();
-        assertThat(err.toString())
+        assertThat(here.said())
                 .contains("warning: A flaw lies over " + old.pieces().get(1).called() + ", which is cut already: it has"
                         + " to be cut again. No room for it was found in the waste");
-        assertThat(Files.readString(folder.resolve("second/report.html"))).contains("A flaw lies over band S");
+        assertThat(here.read("second/report.html")).contains("A flaw lies over band S");
         MarkerDrawing rescued = MarkerSvgReader.read(folder.resolve("second/canvas.svg"));
         assertThat(rescued.length().millimetres()).isEqualTo(600);
         assertThat(rescued.pieces())
                 .hasSize(5)
                 .contains(old.pieces().get(0))
                 .doesNotContain(old.pieces().get(1));
-        assertThat(checked()).as(out.toString()).isZero();
+        assertThat(checked()).as(here.said()).isZero();
     }
 
     /** The maker spoilt the first one; 100 mm of waste behind a cut up to 320 mm have room for it. */
@@ -82,10 +83,9 @@ class RescueTest {
     void whatTheMakerSpoiltIsTriedInTheWaste() throws Exception {
         MarkerDrawing old = first();
         assertThat(rescued("already-cut: {marker: first/canvas.svg, up-to: 320, spoilt: [1]},"))
-                .as(err.toString())
+                .as(here.said())
                 .isZero();
-        assertThat(err.toString())
-                .contains(old.pieces().get(0).called() + " is cut and spoilt: it has to be cut again.");
+        assertThat(here.said()).contains(old.pieces().get(0).called() + " is cut and spoilt: it has to be cut again.");
         Box hole = old.pieces().get(0).outline().box();
         assertThat(MarkerSvgReader.read(folder.resolve("second/canvas.svg")).pieces())
                 .extracting(piece -> piece.outline().box())
@@ -108,8 +108,7 @@ class RescueTest {
                 text.substring(0, group) + "<g transform=\"translate(0.2 0)\" id=\"piece-5\""
                         + text.substring(group + "<g id=\"piece-5\"".length()));
         assertThat(checked()).isEqualTo(5);
-        assertThat(out.toString())
-                .contains("is cut already and does not lie where it was cut: it is up to 0.2 mm away");
+        assertThat(here.said()).contains("is cut already and does not lie where it was cut: it is up to 0.2 mm away");
     }
 
     @Test
@@ -117,7 +116,7 @@ class RescueTest {
         first();
         write("already-cut: {marker: first/canvas.svg, numbers: [1]},");
         assertThat(laid("first")).isEqualTo(2);
-        assertThat(err.toString()).contains("name another folder with --out");
+        assertThat(here.said()).contains("name another folder with --out");
     }
 
     @Test
@@ -130,24 +129,24 @@ class RescueTest {
         assertThat(refusal("already-cut: {marker: first/canvas.svg},")).contains("write either up-to: 80 cm");
         assertThat(refusal("already-cut: {marker: first/canvas.svg, numbers: [1], spoilt: [2]},"))
                 .contains("number 2 is spoilt, and not among what is cut");
-        assertThat(refusal("pile: up, already-cut: {marker: job.yaml, numbers: [1]},"))
-                .contains("already-cut");
+        assertThat(refusal("already-cut: {marker: job.yaml, numbers: [1]},"))
+                .contains("key fabrics.canvas.already-cut: ", "not a readable SVG drawing");
         Files.writeString(
                 folder.resolve("job.yaml"),
                 JOB.replace("width: 1000", "width: 1001")
                         .replace("MORE", "already-cut: {marker: first/canvas.svg, numbers: [1]},"));
         assertThat(laid("second")).isEqualTo(3);
-        assertThat(err.toString()).contains("first/canvas.svg was cut on a cuttable width of 100 cm");
+        assertThat(here.said()).contains("first/canvas.svg was cut on a cuttable width of 100 cm");
     }
 
     private String refusal(String more) throws IOException {
         assertThat(rescued(more)).isEqualTo(3);
-        return err.toString();
+        return here.said();
     }
 
     private MarkerDrawing first() throws Exception {
         write("");
-        assertThat(laid("first")).as(err.toString()).isZero();
+        assertThat(laid("first")).as(here.said()).isZero();
         MarkerDrawing drawing = MarkerSvgReader.read(folder.resolve("first/canvas.svg"));
         assertThat(drawing.length().millimetres()).isEqualTo(500);
         return drawing;
@@ -159,30 +158,14 @@ class RescueTest {
     }
 
     private void write(String more) throws IOException {
-        Files.writeString(folder.resolve("job.yaml"), JOB.replace("MORE", more), StandardCharsets.UTF_8);
+        here.write("job.yaml", JOB.replace("MORE", more));
     }
 
     private int laid(String to) {
-        return ended(
-                "marker",
-                folder.resolve("job.yaml").toString(),
-                "--iterations",
-                "60",
-                "--workers",
-                "1",
-                "--out",
-                folder.resolve(to).toString());
+        return here.marker(60, to);
     }
 
     private int checked() {
-        return ended(
-                "check",
-                folder.resolve("second/canvas.svg").toString(),
-                "--job",
-                folder.resolve("job.yaml").toString());
-    }
-
-    private int ended(String... arguments) {
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+        return here.check("second/canvas.svg");
     }
 }

@@ -3,10 +3,9 @@ package lengthwise.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +38,13 @@ class SpreadsTest {
 
     @TempDir
     Path folder;
+
+    private JobFolder here = new JobFolder(Path.of(""));
+
+    @BeforeEach
+    void inAFolder() {
+        here = new JobFolder(folder);
+    }
 
     /**
      * By hand. 20 bands in a single layer: 5 across, 4 columns of 40 cm. Folded lengthwise: 10 contours, 2 across 50 cm, 5
@@ -74,7 +80,7 @@ class SpreadsTest {
     @Test
     void onOneWayClothACrosswiseFoldRefusesAPair() throws IOException {
         assertThat(run(job("form: fold-crosswise", "1 pair", "follow", 1))).isEqualTo(ExitCode.NO_MARKER.number());
-        assertThat(said()).contains("band", "folded crosswise", "upside down");
+        assertThat(here.said()).contains("band", "folded crosswise", "upside down");
     }
 
     /** 3 bands of 20 alike are 60: in 8 plies that is 8 contours and 4 bands over. */
@@ -150,8 +156,6 @@ class SpreadsTest {
                 .isEqualTo(ExitCode.NO_MARKER.number());
     }
 
-    private final StringWriter text = new StringWriter();
-
     private static String job(String spread, String cut, String print, int make) {
         return JOB.replace("SPREAD", spread)
                 .replace("CUT", "\"" + cut + "\"")
@@ -162,42 +166,20 @@ class SpreadsTest {
     }
 
     private void made(String job) throws IOException {
-        assertThat(run(job)).as(said()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run(job)).as(here.said()).isEqualTo(ExitCode.DONE.number());
     }
 
     private int run(String job) throws IOException {
-        Files.writeString(folder.resolve("job.yaml"), job);
-        return command(
-                "marker",
-                folder.resolve("job.yaml").toString(),
-                "--out",
-                folder.resolve("out").toString(),
-                "--iterations",
-                "20",
-                "--workers",
-                "1");
+        here.write("job.yaml", job);
+        return here.marker(20, "out");
     }
 
     private String checked() {
-        text.getBuffer().setLength(0);
-        command(
-                "check",
-                folder.resolve("out/cloth.svg").toString(),
-                "--job",
-                folder.resolve("job.yaml").toString());
-        return said();
-    }
-
-    private int command(String... words) {
-        PrintWriter out = new PrintWriter(text, true);
-        return Main.run(out, out, words);
-    }
-
-    private String said() {
-        return text.toString();
+        here.check("out/cloth.svg");
+        return here.said();
     }
 
     private String report(String ending) throws IOException {
-        return Files.readString(folder.resolve("out/report." + ending));
+        return here.read("out/report." + ending);
     }
 }

@@ -1,5 +1,7 @@
 package lengthwise.rules;
 
+import static lengthwise.rules.Rulings.refusal;
+import static lengthwise.rules.Rulings.ruled;
 import static lengthwise.testing.TestPieces.cut;
 import static lengthwise.testing.TestPieces.holed;
 import static lengthwise.testing.TestPieces.matched;
@@ -18,7 +20,6 @@ import lengthwise.model.CutPiece;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
-import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.Repeat;
 import lengthwise.rules.PlacementDomain.Positions.Lattice;
@@ -144,17 +145,5 @@ class MatchRuleTest {
 
     private static Length mm(double millimetres) {
         return Length.ofMillimetres(millimetres);
-    }
-
-    private static Ruling.Task ruled(MarkerOrder order) {
-        Ruling ruling = Ruling.of(order);
-        assertThat(ruling).isInstanceOf(Ruling.Task.class);
-        return (Ruling.Task) ruling;
-    }
-
-    private static String refusal(MarkerOrder order) {
-        Ruling ruling = Ruling.of(order);
-        assertThat(ruling).isInstanceOf(Ruling.Refused.class);
-        return ((Ruling.Refused) ruling).reason();
     }
 }

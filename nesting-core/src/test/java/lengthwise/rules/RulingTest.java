@@ -1,5 +1,7 @@
 package lengthwise.rules;
 
+import static lengthwise.rules.Rulings.refusal;
+import static lengthwise.rules.Rulings.ruled;
 import static lengthwise.testing.TestPieces.cut;
 import static lengthwise.testing.TestPieces.onFold;
 import static lengthwise.testing.TestPieces.order;
@@ -21,7 +23,6 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Hand;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
-import lengthwise.model.MarkerOrder;
 import lengthwise.model.MatchPoint;
 import lengthwise.model.Piece;
 import lengthwise.model.Shrinkage;
@@ -195,18 +196,6 @@ class RulingTest {
         assertThat(task.task().obstacles())
                 .singleElement()
                 .satisfies(obstacle -> assertThat(obstacle.region().box()).isEqualTo(flaw));
-    }
-
-    private static Ruling.Task ruled(MarkerOrder order) {
-        Ruling ruling = Ruling.of(order);
-        assertThat(ruling).isInstanceOf(Ruling.Task.class);
-        return (Ruling.Task) ruling;
-    }
-
-    private static String refusal(MarkerOrder order) {
-        Ruling ruling = Ruling.of(order);
-        assertThat(ruling).isInstanceOf(Ruling.Refused.class);
-        return ((Ruling.Refused) ruling).reason();
     }
 
     private static List<Boolean> flips(Ruling.Task task, int demand) {

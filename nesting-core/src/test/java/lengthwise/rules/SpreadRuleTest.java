@@ -1,5 +1,7 @@
 package lengthwise.rules;
 
+import static lengthwise.rules.Rulings.refusal;
+import static lengthwise.rules.Rulings.ruled;
 import static lengthwise.testing.TestPieces.cut;
 import static lengthwise.testing.TestPieces.onFold;
 import static lengthwise.testing.TestPieces.order;
@@ -214,17 +216,5 @@ class SpreadRuleTest {
                 Optional.empty(),
                 piece.strip(),
                 piece.marks());
-    }
-
-    private static Ruling.Task ruled(MarkerOrder order) {
-        Ruling ruling = Ruling.of(order);
-        assertThat(ruling).isInstanceOf(Ruling.Task.class);
-        return (Ruling.Task) ruling;
-    }
-
-    private static String refusal(MarkerOrder order) {
-        Ruling ruling = Ruling.of(order);
-        assertThat(ruling).isInstanceOf(Ruling.Refused.class);
-        return ((Ruling.Refused) ruling).reason();
     }
 }

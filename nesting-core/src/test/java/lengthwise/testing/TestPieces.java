@@ -92,16 +92,7 @@ public final class TestPieces {
                         Length.ofMillimetres(millimetres[2 * i]).micrometres(),
                         Length.ofMillimetres(millimetres[2 * i + 1]).micrometres()))
                 .toList();
-        return new Piece(
-                piece.name(),
-                piece.size(),
-                piece.outline(),
-                piece.up(),
-                piece.turning(),
-                piece.foldEdge(),
-                piece.matchPoint(),
-                piece.strip(),
-                new PieceMarks(Optional.empty(), List.of(), holes, List.of()));
+        return with(piece, piece.matchPoint(), new PieceMarks(Optional.empty(), List.of(), holes, List.of()));
     }
 
     /** A drill hole of a piece. */
@@ -111,6 +102,12 @@ public final class TestPieces {
 
     /** The piece matched by its first drill hole. */
     public static Piece matched(Piece piece, double toleranceMillimetres, Optional<Axis> along, Optional<Partner> to) {
+        MatchPoint match = new MatchPoint(
+                piece.marks().drillHoles().get(0), Length.ofMillimetres(toleranceMillimetres), along, to);
+        return with(piece, Optional.of(match), piece.marks());
+    }
+
+    private static Piece with(Piece piece, Optional<MatchPoint> match, PieceMarks marks) {
         return new Piece(
                 piece.name(),
                 piece.size(),
@@ -118,10 +115,9 @@ public final class TestPieces {
                 piece.up(),
                 piece.turning(),
                 piece.foldEdge(),
-                Optional.of(new MatchPoint(
-                        piece.marks().drillHoles().get(0), Length.ofMillimetres(toleranceMillimetres), along, to)),
+                match,
                 piece.strip(),
-                piece.marks());
+                marks);
     }
 
     public static Optional<Partner> mate(String piece, int hole) {

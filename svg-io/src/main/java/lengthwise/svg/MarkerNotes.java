@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param job name of the job
  * @param madeBy the program and its version
- * @param buy how much of the fabric to buy, in words; may be empty
+ * @param buy how much of the fabric to buy, in words; empty where it is there already
  * @param assumptions what was not said and therefore assumed, a sentence each
  * @param remarks what is cut and not ordered, and other warnings, a sentence each
  */

@@ -1,29 +1,17 @@
 package lengthwise.svg;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
-import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
-import lengthwise.model.LengthWords;
-import lengthwise.model.Lying;
 import lengthwise.model.Marker;
-import lengthwise.model.OnHand;
 import lengthwise.model.PieceMarks;
-import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
-import lengthwise.model.Segment;
-import lengthwise.model.SharedCut;
-import lengthwise.model.Spread;
 import lengthwise.model.SpreadWords;
 
 /**
@@ -58,6 +46,7 @@ public final class MarkerSvg {
     private final List<Placement> placements;
     private final Tints tints;
     private final Markup svg = new Markup();
+    private final Strokes strokes = new Strokes(svg);
 
     /** The cloth on the table, and the corner of the cuttable area on it. */
     private final Length clothLength;
@@ -143,17 +132,18 @@ public final class MarkerSvg {
                         "fill",
                         "#ffffff")
                 .line();
-        cloth();
-        edges();
-        print();
-        repeatGrid();
+        ClothDrawing cloth = new ClothDrawing(marker, corner, svg);
+        cloth.cloth();
+        cloth.edges();
+        cloth.print();
+        cloth.repeatGrid();
         title.write(svg);
         svg.open("g", "id", "pieces", "stroke-linejoin", "round").line();
         for (int i = 0; i < placements.size(); i++) {
             piece(placements.get(i), labels.get(i), i + 1);
         }
         svg.close().line();
-        sharedCuts();
+        cloth.sharedCuts();
         svg.close().line();
         return svg.toString();
     }
@@ -172,300 +162,6 @@ public final class MarkerSvg {
                             .collect(Collectors.joining(" · "));
                 })
                 .toList();
-    }
-
-    private void cloth() {
-        svg.open("g", "id", "cloth").line();
-        rectangle(Point.ORIGIN, clothLength, clothWidth, "fill", NOT_CUTTABLE);
-        rectangle(
-                corner,
-                marker.length(),
-                fabric.cuttableWidth(),
-                "data-area",
-                "cuttable",
-                "fill",
-                "#ffffff",
-                "stroke",
-                FAINT,
-                "stroke-width",
-                "0.25",
-                "stroke-dasharray",
-                "6 3");
-        fabric.onHand().flatMap(OnHand::outline).ifPresent(this::remnant);
-        fabric.join().ifPresent(this::join);
-        ties();
-        Box cloth = new Box(0, 0, clothLength.micrometres(), clothWidth.micrometres());
-        for (Box flaw : fabric.flaws()) {
-            flaw.moved(corner).common(cloth).ifPresent(this::flaw);
-        }
-        marker.order().cutAlready().spoilt().forEach(this::gone);
-        rectangle(Point.ORIGIN, clothLength, clothWidth, "fill", "none", "stroke", INK, "stroke-width", "0.5");
-        svg.close().line();
-    }
-
-    /** Where straight edges of two pieces coincide a light band lies over the cut line. */
-    private void sharedCuts() {
-        String lines = SharedCut.on(marker).stream()
-                .map(SharedCut::line)
-                .map(cut -> line(new Segment(cut.from().plus(corner), cut.to().plus(corner))))
-                .collect(Collectors.joining(" "));
-        if (!lines.isEmpty()) {
-            path(
-                    lines,
-                    "data-mark",
-                    "cut-once",
-                    "fill",
-                    "none",
-                    "stroke",
-                    FAINT,
-                    "stroke-width",
-                    "2.4",
-                    "stroke-opacity",
-                    "0.35");
-        }
-    }
-
-    /** Lines along the cloth that pieces are keyed to or kept between, each once. */
-    private void ties() {
-        TreeMap<Length, String> lines = new TreeMap<>();
-        TreeMap<String, Lying> byName = new TreeMap<>(marker.order().lying());
-        byName.values().forEach(lying -> {
-            lying.zone().ifPresent(zone -> {
-                lines.merge(zone.band().from(), "zone " + zone.name(), (known, more) -> known);
-                lines.putIfAbsent(zone.band().to(), "");
-            });
-            lying.border().ifPresent(border -> lines.put(border.y(), "line of the border"));
-        });
-        lines.forEach((y, words) -> {
-            if (y.micrometres() >= 0 && y.compareTo(fabric.cuttableWidth()) <= 0) {
-                double at = (corner.y() + y.micrometres()) / 1000.0;
-                path(
-                        "M%s %s h%s"
-                                .formatted(
-                                        Millimetres.of(corner.x()),
-                                        Millimetres.of(at),
-                                        Millimetres.of(marker.length().micrometres())),
-                        "data-area",
-                        "tie",
-                        "fill",
-                        "none",
-                        "stroke",
-                        FAINT,
-                        "stroke-width",
-                        "0.5",
-                        "stroke-dasharray",
-                        "12 3");
-                label(corner.x() / 1000.0 + 3, at + 5, 4, words);
-            }
-        });
-    }
-
-    /** The two selvedges where they meet, with what is not cut of them. */
-    private void join(Fabric.Band join) {
-        rectangle(
-                corner.plus(new Point(0, join.from().micrometres())),
-                marker.length(),
-                join.to().minus(join.from()),
-                "data-area",
-                "join",
-                "fill",
-                NOT_CUTTABLE,
-                "stroke",
-                FAINT,
-                "stroke-width",
-                "0.25");
-        double size = Math.min(4, join.to().minus(join.from()).millimetres() / 2);
-        if (size >= PieceLabel.LEAST_SIZE) {
-            double middle = join.from().plus(join.to()).millimetres() / 2;
-            label(corner.x() / 1000.0 + 3, middle + size / 3, size, "the two selvedges meet here");
-        }
-    }
-
-    private void flaw(Box there) {
-        path(
-                "M%s %s H%s V%s H%s Z L%s %s M%s %s L%s %s"
-                        .formatted(
-                                Millimetres.of(there.minX()),
-                                Millimetres.of(there.minY()),
-                                Millimetres.of(there.maxX()),
-                                Millimetres.of(there.maxY()),
-                                Millimetres.of(there.minX()),
-                                Millimetres.of(there.maxX()),
-                                Millimetres.of(there.maxY()),
-                                Millimetres.of(there.minX()),
-                                Millimetres.of(there.maxY()),
-                                Millimetres.of(there.maxX()),
-                                Millimetres.of(there.minY())),
-                "data-area",
-                "flaw",
-                "fill",
-                NOT_CUTTABLE,
-                "stroke",
-                FAINT,
-                "stroke-width",
-                "0.25");
-        label(there.minX() / 1000.0 + 2, there.maxY() / 1000.0 + 5, 4, "flaw");
-    }
-
-    /** Where a piece was cut that is of no use. */
-    private void gone(PlacedPiece spoilt) {
-        path(
-                Millimetres.path(spoilt.outline(), corner),
-                "data-area",
-                "cut-away",
-                "fill",
-                NOT_CUTTABLE,
-                "stroke",
-                FAINT,
-                "stroke-width",
-                "0.25",
-                "stroke-dasharray",
-                "2 2");
-        Box box = spoilt.outline().box().moved(corner);
-        centred(
-                (box.minX() + box.maxX()) / 2000.0,
-                (box.minY() + box.maxY()) / 2000.0,
-                4,
-                "spoilt: " + spoilt.called(),
-                0);
-    }
-
-    /** The edge of a remnant, as far as the marker goes. */
-    private void remnant(Outline outline) {
-        svg.open("clipPath", "id", "under-the-marker");
-        svg.empty(
-                "rect",
-                "x",
-                "0",
-                "y",
-                "0",
-                "width",
-                Millimetres.of(clothLength.micrometres()),
-                "height",
-                Millimetres.of(clothWidth.micrometres()));
-        svg.close().line();
-        path(
-                Millimetres.path(outline, corner),
-                "data-area",
-                "remnant",
-                "clip-path",
-                "url(#under-the-marker)",
-                "fill",
-                "none",
-                "stroke",
-                INK,
-                "stroke-width",
-                "0.7",
-                "stroke-dasharray",
-                "8 2");
-    }
-
-    private void edges() {
-        Spread spread = fabric.spread();
-        double length = clothLength.millimetres();
-        double width = clothWidth.millimetres();
-        svg.open("g", "id", "edges").line();
-        if (spread.isFoldedLengthwise()) {
-            fold("M0 -1.2 H%s".formatted(Millimetres.of(length)));
-        }
-        if (spread.isFoldedTwice()) {
-            fold("M0 %s H%s".formatted(Millimetres.of(width + 1.2), Millimetres.of(length)));
-        }
-        if (spread.isFoldedCrosswise()) {
-            fold("M-1.2 0 V%s".formatted(Millimetres.of(width)));
-            centred(-3.5, width / 2, 5, "FOLD · START", -90);
-        }
-        label(2, -4.5, 5, SpreadWords.nearEdge(spread).toUpperCase(Locale.ROOT));
-        label(2, width + 15.5, 5, SpreadWords.farEdge(spread).toUpperCase(Locale.ROOT));
-        StringBuilder ticks = new StringBuilder();
-        for (int mark = 0; mark <= length; mark += 10) {
-            ticks.append("M%s %s v%s ".formatted(mark, Millimetres.of(width), mark % 100 == 0 ? "5" : "2"));
-        }
-        path(ticks.toString().strip(), "fill", "none", "stroke", INK, "stroke-width", "0.25");
-        for (int mark = 100; mark < length - 8; mark += 100) {
-            centred(mark, width + 9, 3.2, (mark / 10) + " cm", 0);
-        }
-        double end = fabric.spread().endAllowance().millimetres();
-        if (end >= 8) {
-            String text = "end allowance " + LengthWords.both(fabric.spread().endAllowance());
-            if (!spread.isFoldedCrosswise()) {
-                centred(end / 2 + 1.5, width / 2, Math.min(5, end / 3), "START · " + text, -90);
-            }
-            centred(length - end / 2 + 1.5, width / 2, Math.min(5, end / 3), text, -90);
-        }
-        Fabric.UnusableEdge unusable = fabric.edgesOnTable();
-        unusable(unusable.near(), unusable.near().millimetres() / 2);
-        unusable(unusable.far(), width - unusable.far().millimetres() / 2);
-        svg.close().line();
-    }
-
-    private void fold(String data) {
-        path(data, "fill", "none", "stroke", INK, "stroke-width", "1.4", "stroke-dasharray", "14 3 2 3");
-    }
-
-    private void unusable(Length edge, double middle) {
-        double size = Math.min(4, edge.millimetres() / 2);
-        if (size >= PieceLabel.LEAST_SIZE) {
-            label(corner.x() / 1000.0 + 3, middle + size / 3, size, "not used: " + LengthWords.both(edge));
-        }
-    }
-
-    private void print() {
-        String words = switch (fabric.direction()) {
-            case EITHER_WAY -> "";
-            case ONE_WAY -> "print up";
-            case ONE_WAY_PER_GARMENT -> "print up; each garment one way";
-        };
-        words = fabric.pile().map(SpreadWords::pileMark).orElse(words);
-        if (words.isEmpty()) {
-            return;
-        }
-        svg.open("g", "id", "print").line();
-        double length = clothLength.millimetres();
-        for (double x = 60; x == 60 || x < length - 130; x += 500) {
-            label(x, -4.5, 5, words);
-            double from = x + Lettering.width(words) * 5 + 2;
-            path(
-                    "M%s -7.1 h26 v-3 l9 4.2 -9 4.2 v-3 h-26 Z".formatted(Millimetres.of(from)),
-                    "fill",
-                    fabric.direction() == Direction.ONE_WAY ? INK : "none",
-                    "stroke",
-                    INK,
-                    "stroke-width",
-                    "0.3");
-        }
-        svg.close().line();
-    }
-
-    private void repeatGrid() {
-        String grid = RepeatGrid.path(marker, corner);
-        if (!grid.isEmpty()) {
-            path(
-                    grid,
-                    "class",
-                    "repeat-grid",
-                    "fill",
-                    "none",
-                    "stroke",
-                    FAINT,
-                    "stroke-width",
-                    "0.2",
-                    "stroke-opacity",
-                    "0.7");
-        }
-    }
-
-    private void matchPoint(Point at) {
-        path(
-                "M%s %s m0 -3 l3 3 -3 3 -3 -3 Z".formatted(Millimetres.of(at.x()), Millimetres.of(at.y())),
-                "data-mark",
-                "match-point",
-                "fill",
-                "none",
-                "stroke",
-                "#000000",
-                "stroke-width",
-                "0.3");
     }
 
     private void piece(Placement placement, PieceLabel label, int number) {
@@ -488,7 +184,7 @@ public final class MarkerSvg {
                         "data-number",
                         Integer.toString(number))
                 .line();
-        path(
+        strokes.path(
                 Millimetres.path(outline, corner),
                 "fill",
                 tints.of(placement),
@@ -496,7 +192,8 @@ public final class MarkerSvg {
                 "#000000",
                 "stroke-width",
                 "0.25");
-        path(label.arrow().path(corner), "data-mark", "grain", "fill", INK, "stroke", INK, "stroke-width", "0.3");
+        strokes.path(
+                label.arrow().path(corner), "data-mark", "grain", "fill", INK, "stroke", INK, "stroke-width", "0.3");
         marks(placement
                 .item()
                 .piece()
@@ -512,15 +209,28 @@ public final class MarkerSvg {
         svg.close().line();
     }
 
+    private void matchPoint(Point at) {
+        strokes.path(
+                "M%s %s m0 -3 l3 3 -3 3 -3 -3 Z".formatted(Millimetres.of(at.x()), Millimetres.of(at.y())),
+                "data-mark",
+                "match-point",
+                "fill",
+                "none",
+                "stroke",
+                "#000000",
+                "stroke-width",
+                "0.3");
+    }
+
     private void marks(PieceMarks marks) {
-        String notches = marks.notches().stream().map(MarkerSvg::line).collect(Collectors.joining(" "));
+        String notches = marks.notches().stream().map(Strokes::line).collect(Collectors.joining(" "));
         if (!notches.isEmpty()) {
-            path(notches, "data-mark", "notch", "fill", "none", "stroke", "#000000", "stroke-width", "0.3");
+            strokes.path(notches, "data-mark", "notch", "fill", "none", "stroke", "#000000", "stroke-width", "0.3");
         }
         for (Point hole : marks.drillHoles()) {
             String x = Millimetres.of(hole.x());
             String y = Millimetres.of(hole.y());
-            path(
+            strokes.path(
                     "M%s %s m-1.5 0 a1.5 1.5 0 1 0 3 0 a1.5 1.5 0 1 0 -3 0 M%s %s m-3 0 h6 m-3 -3 v6"
                             .formatted(x, y, x, y),
                     "data-mark",
@@ -538,7 +248,7 @@ public final class MarkerSvg {
                         .collect(Collectors.joining(" L", "M", "")))
                 .collect(Collectors.joining(" "));
         if (!inner.isEmpty()) {
-            path(
+            strokes.path(
                     inner,
                     "data-mark",
                     "inner-line",
@@ -551,15 +261,6 @@ public final class MarkerSvg {
                     "stroke-dasharray",
                     "3 2");
         }
-    }
-
-    private static String line(Segment segment) {
-        return "M%s %s L%s %s"
-                .formatted(
-                        Millimetres.of(segment.from().x()),
-                        Millimetres.of(segment.from().y()),
-                        Millimetres.of(segment.to().x()),
-                        Millimetres.of(segment.to().y()));
     }
 
     private void lettering(PieceLabel label) {
@@ -583,43 +284,5 @@ public final class MarkerSvg {
                     "tspan", label.lines().get(i), "x", Millimetres.of(x), "y", Millimetres.of(y + label.baseline(i)));
         }
         svg.close().line();
-    }
-
-    private void rectangle(Point at, Length length, Length width, String... attributes) {
-        path(
-                Millimetres.path(Outline.of(new Box(0, 0, length.micrometres(), width.micrometres()).ring()), at),
-                attributes);
-    }
-
-    private void path(String data, String... attributes) {
-        svg.empty("path", with(attributes, "d", data)).line();
-    }
-
-    private void label(double x, double y, double size, String text) {
-        svg.element("text", text, "x", Millimetres.of(x), "y", Millimetres.of(y), "font-size", Millimetres.of(size))
-                .line();
-    }
-
-    private void centred(double x, double y, double size, String text, int turn) {
-        String[] attributes = {
-            "x", Millimetres.of(x), "y", Millimetres.of(y), "font-size", Millimetres.of(size), "text-anchor", "middle"
-        };
-        svg.element(
-                        "text",
-                        text,
-                        turn == 0
-                                ? attributes
-                                : with(
-                                        attributes,
-                                        "transform",
-                                        "rotate(%s %s %s)".formatted(turn, Millimetres.of(x), Millimetres.of(y))))
-                .line();
-    }
-
-    private static String[] with(String[] attributes, String name, String value) {
-        String[] more = Arrays.copyOf(attributes, attributes.length + 2);
-        more[attributes.length] = name;
-        more[attributes.length + 1] = value;
-        return more;
     }
 }

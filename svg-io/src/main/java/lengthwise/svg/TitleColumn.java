@@ -131,6 +131,7 @@ final class TitleColumn {
         if (!notes.buy().isEmpty()) {
             fact("Buy", notes.buy());
         }
+        fabric.onHand().ifPresent(there -> fact("On hand", LengthWords.both(there.length())));
         fact("For", "%s · %s".formatted(fabric.role(), garments()));
         fact("Contours", Integer.toString(marker.placements().size()));
         gap(body);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lengthwise.model.Length;
+import lengthwise.model.LengthWords;
 import lengthwise.ortools.Natives;
 import lengthwise.ortools.StoppableSearch;
 
@@ -78,12 +79,12 @@ public final class CutOrderPlanning {
             }
             if (wanted > 0 && bounds.mostGarments(size) < 1) {
                 Length least = lengths.once().plus(lengths.garments().get(size));
-                return Optional.of(String.format(
-                        java.util.Locale.ROOT,
-                        "One garment of size %s takes a ply of %.3f m, ends included, and the table is %.3f m long.",
-                        order.sizes().get(size),
-                        least.millimetres() / 1000,
-                        limits.table().orElseThrow().millimetres() / 1000));
+                return Optional.of(
+                        "One garment of size %s takes a ply of %s, ends included, and the table is %s long: it must be at least as long as that ply."
+                                .formatted(
+                                        order.sizes().get(size),
+                                        LengthWords.both(least),
+                                        LengthWords.both(limits.table().orElseThrow())));
             }
         }
         return Optional.empty();
