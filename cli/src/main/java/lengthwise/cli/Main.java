@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {MarkerCommand.class, CheckCommand.class, InspectCommand.class})
+        subcommands = {MarkerCommand.class, CheckCommand.class, InspectCommand.class, ExportCommand.class})
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -102,6 +102,7 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: marker, check or inspect.");
+        throw new CommandLine.ParameterException(
+                spec.commandLine(), "Say what to do: marker, check, inspect or export.");
     }
 }

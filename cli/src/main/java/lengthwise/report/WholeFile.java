@@ -13,6 +13,11 @@ public final class WholeFile {
 
     /** Writes text in UTF-8, replacing what was there. */
     public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes bytes, replacing what was there. */
+    public static void write(Path file, byte[] bytes) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null) {
             throw new IOException("There is no folder to write " + file + " to.");
@@ -22,7 +27,7 @@ public final class WholeFile {
         Path temporary = folder.resolve(
                 "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            Files.writeString(temporary, text, StandardCharsets.UTF_8);
+            Files.write(temporary, bytes);
             try {
                 Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } catch (AtomicMoveNotSupportedException notHere) {

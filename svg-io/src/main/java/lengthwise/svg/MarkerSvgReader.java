@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lengthwise.drawing.DrawingException;
+import lengthwise.drawing.Pen;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.model.Length;
+import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
 import lengthwise.svg.Viewport.ViewBox;
 import org.w3c.dom.Element;
@@ -30,6 +32,8 @@ public final class MarkerSvgReader {
     /** How far the cuttable area may be off its stated size before the drawing counts as scaled (mm). */
     private static final double SCALE_TOLERANCE = 0.1;
 
+    private static final int MOST_POINTS = 1_000_000;
+
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern HIDDEN = Pattern.compile("(^|;)\\s*display\\s*:\\s*none\\b.*");
 
@@ -42,7 +46,7 @@ public final class MarkerSvgReader {
     }
 
     /** A cut line in millimetres on the page. */
-    private record Drawn(Element group, List<List<Point2D.Double>> rings) {}
+    private record Drawn(Element group, AffineTransform toPage, List<List<Point2D.Double>> rings) {}
 
     /**
      * Reads a file, plain or gzip-compressed.
@@ -72,8 +76,11 @@ public final class MarkerSvgReader {
         Length width = stated(root, "data-cuttable-width");
         AffineTransform toMarker = frame(root, length, width);
         List<PlacedPiece> pieces = new ArrayList<>();
+        List<PieceMarks> marks = new ArrayList<>();
+        MarkReading reading = new MarkReading(toMarker, new Pen.Budget(file.toString(), MOST_POINTS));
         for (Drawn piece : drawn) {
             pieces.add(placed(piece, toMarker));
+            marks.add(reading.of(piece.group, piece.toPage));
         }
         return new MarkerDrawing(
                 root.getAttribute("data-job"),
@@ -81,7 +88,8 @@ public final class MarkerSvgReader {
                 length,
                 width,
                 pieces,
-                drawn.stream().map(piece -> number(piece.group)).toList());
+                drawn.stream().map(piece -> number(piece.group)).toList(),
+                marks);
     }
 
     /** Returns the map from user units to millimetres on the page. */
@@ -123,7 +131,7 @@ public final class MarkerSvgReader {
             for (Element e : between(element, path)) {
                 whole = transformed(e, whole);
             }
-            drawn.add(new Drawn(element, rings(path, named(element), whole)));
+            drawn.add(new Drawn(element, inner, rings(path, named(element), whole)));
             return;
         }
         if (element.getAttribute("data-area").equals("cuttable")) {

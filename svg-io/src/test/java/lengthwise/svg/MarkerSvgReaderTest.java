@@ -7,13 +7,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lengthwise.drawing.DrawingException;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.model.Garment;
+import lengthwise.model.GrainLine;
 import lengthwise.model.Marker;
+import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
 import lengthwise.testing.SampleMarkers;
 import org.junit.jupiter.api.Test;
@@ -48,9 +51,20 @@ class MarkerSvgReaderTest {
     private void assertReadsBack(Marker marker) throws Exception {
         MarkerDrawing drawing = read(MarkerSvg.of(marker, MarkerSvgTest.NOTES));
         assertThat(drawing.pieces()).containsExactlyElementsOf(placed(marker));
+        assertThat(drawing.marks()).containsExactlyElementsOf(marks(marker));
         assertThat(drawing.length()).isEqualTo(marker.length());
         assertThat(drawing.fabric()).isEqualTo(marker.order().fabric().name());
         assertThat(drawing.cuttableWidth()).isEqualTo(marker.order().fabric().cuttableWidth());
+    }
+
+    private static List<PieceMarks> marks(Marker marker) {
+        return marker.inLayingOrder().stream()
+                .map(placement -> {
+                    PieceMarks laid = placement.item().piece().marks().mapped(placement.pose()::apply);
+                    return new PieceMarks(
+                            Optional.of(GrainLine.of(placement)), laid.notches(), laid.drillHoles(), laid.innerLines());
+                })
+                .toList();
     }
 
     /** Ways in which drawing programs store the same drawing. */
