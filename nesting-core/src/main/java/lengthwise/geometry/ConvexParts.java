@@ -4,19 +4,22 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
  * A simple ring cut into convex parts whose vertices are vertices of the ring, so that the cut is exact on the grid.
  * An outline with holes is cut likewise.
  *
- * <p>The ring is triangulated by ear clipping (JTS); then diagonals are taken out, the longest first, wherever the two
- * parts on its sides stay convex together. At most four times as many parts as needed: S. Hertel, K. Mehlhorn,
+ * <p>The ring is triangulated (JTS); then diagonals are taken out, the longest first, wherever the two parts on its sides
+ * stay convex together. That is done twice, from the constrained Delaunay triangulation, which suits curved bands, and from ear
+ * clipping; the fewer parts are taken. At most four times as many parts as needed: S. Hertel, K. Mehlhorn,
  * <i>Fast triangulation of simple polygons</i>, FCT 1983.
  */
 public final class ConvexParts {
@@ -48,7 +51,9 @@ public final class ConvexParts {
         Outline plain = new Outline(
                 outline.shell().withoutFlatVertices(),
                 outline.holes().stream().map(Ring::withoutFlatVertices).toList());
-        List<Ring> parts = new Merging(plain).parts();
+        List<Ring> few = new Merging(plain).parts(ConstrainedDelaunayTriangulator::triangulate);
+        List<Ring> parts =
+                few.size() == 1 ? few : fewer(few, new Merging(plain).parts(PolygonTriangulator::triangulate));
         long area = parts.stream().mapToLong(Ring::doubleArea).sum();
         if (area != plain.doubleArea()) {
             throw new IllegalArgumentException("The outline cannot be cut into convex parts: twice its area is "
@@ -56,6 +61,10 @@ public final class ConvexParts {
                     + " µm². Maybe it crosses itself: " + outline);
         }
         return new ConvexParts(plain.shell(), parts);
+    }
+
+    private static List<Ring> fewer(List<Ring> some, List<Ring> others) {
+        return others.size() < some.size() ? others : some;
     }
 
     /** Returns the ring that was cut, positive and without vertices that lie straight between their neighbours. */
@@ -100,8 +109,8 @@ public final class ConvexParts {
             outline.holes().forEach(hole -> vertices.addAll(hole.vertices()));
         }
 
-        List<Ring> parts() {
-            triangulate();
+        List<Ring> parts(UnaryOperator<Geometry> triangulator) {
+            triangulate(triangulator);
             for (long diagonal : diagonalsLongestFirst()) {
                 takeOut((int) (diagonal >> 32), (int) diagonal);
             }
@@ -112,12 +121,12 @@ public final class ConvexParts {
                     .toList();
         }
 
-        private void triangulate() {
+        private void triangulate(UnaryOperator<Geometry> triangulator) {
             Map<Point, Integer> numbers = new HashMap<>();
             for (int i = 0; i < vertices.size(); i++) {
                 numbers.put(vertices.get(i), i);
             }
-            Geometry triangles = triangles();
+            Geometry triangles = triangles(triangulator);
             for (int t = 0; t < triangles.getNumGeometries(); t++) {
                 Coordinate[] corners = triangles.getGeometryN(t).getCoordinates();
                 List<Integer> triangle = new ArrayList<>(IntStream.range(0, 3)
@@ -130,10 +139,10 @@ public final class ConvexParts {
             }
         }
 
-        private Geometry triangles() {
+        private Geometry triangles(UnaryOperator<Geometry> triangulator) {
             GeometryFactory factory = new GeometryFactory();
             try {
-                return PolygonTriangulator.triangulate(factory.createPolygon(
+                return triangulator.apply(factory.createPolygon(
                         factory.createLinearRing(coordinates(outline.shell())),
                         outline.holes().stream()
                                 .map(hole -> factory.createLinearRing(coordinates(hole)))

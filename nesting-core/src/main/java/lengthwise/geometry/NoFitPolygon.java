@@ -27,17 +27,18 @@ public final class NoFitPolygon {
 
     /** Returns the boundary for two shapes. */
     public static NoFitPolygon of(ConvexParts fixed, ConvexParts moving) {
-        double[][] sums = new double[fixed.parts().size() * moving.parts().size()][];
+        Sum[] sums = new Sum[fixed.parts().size() * moving.parts().size()];
         int n = 0;
         for (Ring a : fixed.parts()) {
             for (Ring b : moving.parts()) {
-                sums[n++] = Arrays.stream(ConvexSum.of(a, b)).asDoubleStream().toArray();
+                sums[n++] = new Sum(ConvexSum.of(a, b));
             }
         }
         // most edges lie inside the union, and a large sum is the likeliest to cover one whole
-        Arrays.sort(sums, Comparator.comparingDouble(sum -> -doubleArea(sum)));
+        Arrays.sort(sums, Comparator.comparingDouble(sum -> -sum.doubleArea));
         NoFitPolygon boundary = new NoFitPolygon();
-        Clipping clipping = new Clipping(sums);
+        Clipping clipping =
+                new Clipping(Arrays.stream(sums).map(sum -> sum.ring).toArray(double[][]::new));
         if (fixed.isFilled() && moving.isFilled()) {
             clipping.keepOutside(boundary, Convolution.segments(fixed.ring(), moving.ring()));
         } else {
@@ -46,12 +47,25 @@ public final class NoFitPolygon {
         return boundary;
     }
 
-    private static double doubleArea(double[] sum) {
-        double area = 0;
-        for (int k = 2; k + 3 < sum.length; k += 2) {
-            area += (sum[k] - sum[0]) * (sum[k + 3] - sum[1]) - (sum[k + 2] - sum[0]) * (sum[k + 1] - sum[1]);
+    /** A convex sum. */
+    private static final class Sum {
+        /** x and y by turns. */
+        final double[] ring;
+
+        final double doubleArea;
+
+        Sum(long[] sum) {
+            ring = new double[sum.length];
+            for (int k = 0; k < ring.length; k++) {
+                ring[k] = (double) sum[k];
+            }
+            double area = 0;
+            for (int k = 2; k + 3 < ring.length; k += 2) {
+                area += (ring[k] - ring[0]) * (ring[k + 3] - ring[1])
+                        - (ring[k + 2] - ring[0]) * (ring[k + 1] - ring[1]);
+            }
+            doubleArea = area;
         }
-        return area;
     }
 
     /** Returns the number of segments. */

@@ -1,9 +1,12 @@
 package lengthwise.solver;
 
+import java.util.HashSet;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.function.BooleanSupplier;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.NoFitPolygon;
 import lengthwise.geometry.Orientation;
@@ -93,6 +96,28 @@ final class Pairs {
         return moves.sum();
     }
 
+    /**
+     * Makes the maps of a part of the pairs before they are asked for, so that workers who begin alike do not all make the
+     * same ones at the same time.
+     *
+     * @param worker whose part it is, below {@code workers}
+     */
+    void prepare(int worker, int workers, BooleanSupplier enough) {
+        long made = 0;
+        Set<Long> seen = new HashSet<>();
+        for (Shape fixed : task.shapes()) {
+            for (Shape moving : task.shapes()) {
+                if (fixed.base() <= moving.base()) {
+                    Orientation relative = fixed.orientation().inverse().after(moving.orientation());
+                    long key = key(fixed.base(), moving.base(), relative);
+                    if (seen.add(key) && made++ % workers == worker && !enough.getAsBoolean()) {
+                        map(fixed.base(), moving.base(), relative, key);
+                    }
+                }
+            }
+        }
+    }
+
     private Pair make(Shape fixed, Shape moving, int index) {
         Orientation relative = fixed.orientation().inverse().after(moving.orientation());
         Orientation toFixed = fixed.orientation().inverse();
@@ -110,7 +135,7 @@ final class Pairs {
     }
 
     private Pair image(int fixed, int moving, Orientation relative, Orientation toMap, double reach) {
-        long key = ((long) fixed * task.bases() + moving) * 8 + code(relative);
+        long key = key(fixed, moving, relative);
         ImageKey imageKey = new ImageKey(key, code(toMap), reach);
         Pair known = images.get(imageKey);
         if (known != null) {
@@ -135,6 +160,10 @@ final class Pairs {
         DepthMap map = new DepthMap(polygon, task.largestGap() + margin, this::grow);
         DepthMap other = maps.putIfAbsent(key, map);
         return other != null ? other : map;
+    }
+
+    private long key(int fixed, int moving, Orientation relative) {
+        return ((long) fixed * task.bases() + moving) * 8 + code(relative);
     }
 
     private static int code(Orientation orientation) {

@@ -35,6 +35,8 @@ final class PreparedTask {
 
     private static final int SIMPLE_ENOUGH = 16;
     private static final double LEAST_SIMPLIFICATION = 50;
+    /** How far an outline may be grown, as a share of the height of the strip. */
+    private static final double SIMPLIFICATION = 3e-4;
 
     private final LayoutTask task;
     private final List<Shape> shapes;
@@ -263,7 +265,8 @@ final class PreparedTask {
                 return exact(number);
             }
             try {
-                return ConvexParts.of(OutwardSimplification.of(ring, Math.max(LEAST_SIMPLIFICATION, tolerance())));
+                return ConvexParts.of(
+                        OutwardSimplification.of(ring, Math.max(LEAST_SIMPLIFICATION, SIMPLIFICATION * task.height())));
             } catch (IllegalArgumentException crossesItself) {
                 // two boundaries nearer than the simplification: keep the true ones
                 return exact(number);

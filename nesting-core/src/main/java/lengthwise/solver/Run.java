@@ -243,6 +243,10 @@ final class Run {
         return cancelled() ? StopReason.CANCELLED : search.stop().reason(lastProgress);
     }
 
+    int workers() {
+        return search.workers();
+    }
+
     boolean cancelled() {
         return search.cancelled().getAsBoolean();
     }

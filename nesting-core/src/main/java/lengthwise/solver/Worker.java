@@ -50,7 +50,7 @@ final class Worker {
         this.state = new Arrangement(task, pairs);
         this.relocation = new Relocation(state);
         this.disturbance = new Disturbance(state, random);
-        this.finish = Finish.onTheWay(task, () -> run.cancelled() || run.fraction(iteration, lastImprovement) >= 1);
+        this.finish = Finish.onTheWay(task, this::isSpent);
         this.tolerance = task.tolerance();
         this.lowerBound = task.lowerBound();
         this.best = first;
@@ -59,6 +59,7 @@ final class Worker {
     void work() {
         try {
             double step = 0.01;
+            state.pairs.prepare(number, run.workers(), this::isSpent);
             load(best);
             finish.of(state).filter(layout -> layout.length() < best.length()).ifPresent(this::improve);
             while (!stopped) {
@@ -103,6 +104,10 @@ final class Worker {
         double progress = (run.fraction(iteration, lastImprovement) - EXPLORATION) / (1 - EXPLORATION);
         shorten(0.0005 + (0.00001 - 0.0005) * Math.min(1, Math.max(0, progress)));
         separate(100, 3);
+    }
+
+    private boolean isSpent() {
+        return run.cancelled() || run.fraction(iteration, lastImprovement) >= 1;
     }
 
     private void load(Layout layout) {
