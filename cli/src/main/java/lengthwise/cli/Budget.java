@@ -63,7 +63,7 @@ final class Budget {
      * the order: there are more pieces to move, and each move looks at more others (benchmarks/README.md has what was
      * measured).
      */
-    private static double deserved(MarkerOrder order) {
+    static double deserved(MarkerOrder order) {
         double cuts = order.bundles().stream()
                 .flatMap(bundle -> bundle.pieces().stream())
                 .mapToInt(piece -> piece.cut().count())

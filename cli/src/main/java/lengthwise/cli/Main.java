@@ -24,7 +24,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {MarkerCommand.class, CheckCommand.class, InspectCommand.class, ExportCommand.class})
+        subcommands = {
+            MarkerCommand.class,
+            CheckCommand.class,
+            InspectCommand.class,
+            ExportCommand.class,
+            PlanCommand.class
+        })
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -298,7 +298,7 @@ final class MarkerCommand implements Callable<Integer> {
                     warnings.addAll(words);
                 }
                 ProgressLine line = new ProgressLine(
-                        err, onTerminal(), fabric.order().fabric().name(), InstantSource.system());
+                        err, ProgressLine.onTerminal(), fabric.order().fabric().name(), InstantSource.system());
                 line.start();
                 Search search = budget.next(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested);
                 Marker begun = known.get(fabric.order().fabric().name());
@@ -358,12 +358,6 @@ final class MarkerCommand implements Callable<Integer> {
         } else {
             WholeFile.write(file, text);
         }
-    }
-
-    /** From Java 22 there is always a console; a progress line in a log does no harm. */
-    @SuppressWarnings("SystemConsoleNull")
-    private static boolean onTerminal() {
-        return System.console() != null;
     }
 
     private static FabricRun run(

@@ -40,6 +40,12 @@ final class ProgressLine {
         this.clock = clock;
     }
 
+    /** From Java 22 there is always a console; a progress line in a log does no harm. */
+    @SuppressWarnings("SystemConsoleNull")
+    static boolean onTerminal() {
+        return System.console() != null;
+    }
+
     /** Shows the line before the search begins. */
     synchronized void start() {
         show();

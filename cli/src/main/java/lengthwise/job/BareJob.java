@@ -80,7 +80,8 @@ public final class BareJob {
                 lettered(pieces, roles),
                 Optional.empty(),
                 Optional.empty(),
-                order(pieces, wishes));
+                order(pieces, wishes),
+                Optional.empty());
     }
 
     /** No path leads from one root to another, as between two drives: then the drawing is named by its whole path. */

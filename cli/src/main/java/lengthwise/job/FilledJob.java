@@ -33,7 +33,8 @@ public final class FilledJob {
                 job.pieces(),
                 orders.fabrics().stream().map(fabric -> fabric.order().gap()).findFirst(),
                 job.cuttingTool(),
-                job.order());
+                job.order(),
+                job.plan());
     }
 
     private static JobDrawing filled(JobDrawing drawing) {

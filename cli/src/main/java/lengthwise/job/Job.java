@@ -13,6 +13,7 @@ import lengthwise.model.Length;
  * @param pieces what is said about single pieces; a piece of the drawings that is not listed is cut as its lettering says
  * @param gap the least distance between any two pieces, where said
  * @param cuttingTool gives the gap where nothing is said of it
+ * @param plan how the order may be shared out over lays, where said
  */
 public record Job(
         String title,
@@ -22,7 +23,8 @@ public record Job(
         List<JobPiece> pieces,
         Optional<Length> gap,
         Optional<CuttingTool> cuttingTool,
-        List<OrderLine> order) {
+        List<OrderLine> order,
+        Optional<JobPlan> plan) {
     /** The version of the job file that this Lengthwise reads and writes. */
     public static final int VERSION = 1;
 
@@ -35,7 +37,12 @@ public record Job(
 
     /** Returns the same job with another order. */
     Job withOrder(List<OrderLine> lines) {
-        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, lines);
+        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, lines, plan);
+    }
+
+    /** Returns the same job with other fabrics. */
+    Job withFabrics(List<JobFabric> others) {
+        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, order, plan);
     }
 
     /** Returns the same job with its drawings' paths as seen from another folder. */
@@ -52,7 +59,7 @@ public record Job(
                 .map(fabric -> fabric.withCutAlready(
                         fabric.cutAlready().map(cut -> cut.withMarker(seenFrom(other, folder, cut.marker())))))
                 .toList();
-        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, order);
+        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, order, plan);
     }
 
     private static String seenFrom(Path other, Path folder, String file) {

@@ -83,17 +83,22 @@ public record JobFabric(
     }
 
     JobFabric withCutAlready(Optional<JobCutAlready> cut) {
-        return with(spread, cut);
+        return with(name, spread, cut);
     }
 
     /** Returns the same cloth laid another way, whole. */
     JobFabric withForm(Spread.Form form) {
-        return with(spread.withForm(form), Optional.empty());
+        return with(name, spread.withForm(form), Optional.empty());
     }
 
-    private JobFabric with(JobSpread otherSpread, Optional<JobCutAlready> otherCut) {
+    /** Returns the same cloth under another name, laid another way, whole. */
+    JobFabric as(String otherName, JobSpread otherSpread) {
+        return with(otherName, otherSpread, Optional.empty());
+    }
+
+    private JobFabric with(String otherName, JobSpread otherSpread, Optional<JobCutAlready> otherCut) {
         return new JobFabric(
-                name,
+                otherName,
                 role,
                 width,
                 unusableEdge,

@@ -50,7 +50,8 @@ public final class JobReader {
                 "pieces",
                 "gap",
                 "cutting-tool",
-                "order");
+                "order",
+                "plan");
         this.measuring = new Measuring(keys.read("units", e -> e.word(LengthUnit.class, Set.of())));
     }
 
@@ -113,6 +114,7 @@ public final class JobReader {
                 && pieces.stream().allMatch(piece -> piece.strip().isEmpty())) {
             throw root.keyError("there is nothing to cut: no drawing and no strip; write drawings: [pattern.svg]");
         }
+        List<OrderLine> order = order(keys.need("order", "[{size: M, make: 1}]"), pieces);
         return new Job(
                 keys.read("job", e -> e.text("a title")).orElse(defaultTitle),
                 measuring.units(),
@@ -121,7 +123,8 @@ public final class JobReader {
                 pieces,
                 keys.read("gap", pieceReading::gap),
                 keys.read("cutting-tool", e -> e.word(CuttingTool.class, Set.of())),
-                order(keys.need("order", "[{size: M, make: 1}]"), pieces));
+                order,
+                keys.read("plan", e -> new PlanReading(measuring, fabrics, order).read(e)));
     }
 
     private List<JobDrawing> drawings(Entry entry) throws JobException {
@@ -236,16 +239,26 @@ public final class JobReader {
             }
             order.add(line);
         }
+        refuseHalfColoured(entry, order);
         if (order.isEmpty()) {
             throw entry.error("the order is empty; write - {size: M, make: 1}");
         }
         return order;
     }
 
+    private static void refuseHalfColoured(Entry entry, List<OrderLine> order) throws JobException {
+        long coloured = order.stream().filter(line -> line.colour().isPresent()).count();
+        if (coloured > 0 && coloured < order.size()) {
+            throw entry.error("found a colour on %d lines of %d; give every line a colour, or none"
+                    .formatted(coloured, order.size()));
+        }
+    }
+
     private OrderLine orderLine(Entry entry, List<JobPiece> pieces) throws JobException {
         Map<String, Entry> entries = new LinkedHashMap<>(entry.named("{size: M, make: 1}"));
         Entry make = entries.remove("make");
         Entry size = entries.remove("size");
+        Entry colour = entries.remove("colour");
         Entry priority = entries.remove("priority");
         if (make == null) {
             throw entry.missing("make", "make: 1" + Entry.mistaken("make", entries.keySet()));
@@ -259,7 +272,7 @@ public final class JobReader {
                 .toList();
         for (Entry measure : entries.values()) {
             if (!wanted.contains(measure.name())) {
-                List<String> allowed = new ArrayList<>(List.of("size", "make", "priority"));
+                List<String> allowed = new ArrayList<>(List.of("size", "make", "colour", "priority"));
                 allowed.addAll(wanted);
                 throw measure.unknown(
                         "there is no such key here, and no strip is cut by a measure of this name", allowed);
@@ -269,6 +282,7 @@ public final class JobReader {
         return new OrderLine(
                 size == null ? Size.ONE : new Size(size.text("a size, such as M")),
                 Measuring.count(make, MOST_GARMENTS, "how many garments, such as 3"),
+                colour == null ? Optional.empty() : Optional.of(colour.text("a colour, such as red")),
                 priority == null
                         ? Optional.empty()
                         : Optional.of(Measuring.count(priority, MOST_GARMENTS, "1 for what is made first")),

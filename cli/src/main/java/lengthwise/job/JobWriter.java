@@ -88,6 +88,7 @@ public final class JobWriter {
         });
         section("order");
         job.order().forEach(order -> line("  - " + order(order)));
+        job.plan().ifPresent(this::plan);
         return text.toString();
     }
 
@@ -336,12 +337,47 @@ public final class JobWriter {
         return cut.count() + counted.orElse("");
     }
 
+    private void plan(JobPlan plan) {
+        if (plan.equals(JobPlan.UNSAID)) {
+            line("plan: {}");
+            return;
+        }
+        section("plan");
+        plan.maxPlies().ifPresent(plies -> line("  max-plies: " + plies));
+        plan.maxGarments().ifPresent(garments -> line("  max-garments: " + garments));
+        plan.tableLength().ifPresent(length -> line("  table-length: " + length(length)));
+        if (plan.over() > 0) {
+            line("  over: " + percent(plan.over()));
+        }
+        if (plan.under() > 0) {
+            line("  under: " + percent(plan.under()));
+        }
+        plan.least().ifPresent(least -> line("  least: " + Entry.word(least)));
+        if (!plan.oneColour().isEmpty()) {
+            line("  one-colour: ["
+                    + plan.oneColour().stream().map(JobWriter::quoted).collect(Collectors.joining(", ")) + "]");
+        }
+        if (!plan.bolts().isEmpty()) {
+            line("  bolts:");
+            plan.bolts().forEach(bolt -> line("    - " + bolt(bolt)));
+        }
+    }
+
+    private String bolt(JobPlan.Bolt bolt) {
+        List<String> parts = new ArrayList<>(List.of("of: " + quoted(bolt.of())));
+        bolt.colour().ifPresent(colour -> parts.add("colour: " + quoted(colour)));
+        parts.add("length: " + length(bolt.length()));
+        bolt.width().ifPresent(width -> parts.add("width: " + length(width)));
+        return braces(parts);
+    }
+
     private String order(OrderLine line) {
         List<String> parts = new ArrayList<>();
         if (!line.size().equals(Size.ONE)) {
             parts.add("size: " + quoted(line.size().name()));
         }
         parts.add("make: " + line.make());
+        line.colour().ifPresent(colour -> parts.add("colour: " + quoted(colour)));
         line.priority().ifPresent(priority -> parts.add("priority: " + priority));
         line.measures().forEach(measure -> parts.add(quoted(measure.name()) + ": " + length(measure.length())));
         return braces(parts);

@@ -86,7 +86,7 @@ record Measuring(Optional<LengthUnit> units) {
         }
         BigDecimal value = new BigDecimal(percent.group(1));
         if (value.compareTo(MOST_SHRINKAGE) >= 0) {
-            throw entry.error("found " + Quote.of(text) + "; a shrinkage is below 50 %");
+            throw entry.error("found " + Quote.of(text) + "; it must be below 50 %");
         }
         return value.movePointLeft(2).doubleValue();
     }

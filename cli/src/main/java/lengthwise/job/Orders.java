@@ -167,6 +167,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         }
 
         Orders orders() throws JobException {
+            refuseColours();
             refuseUnknownPieces();
             LyingMaking.refuseUntied(job, complaints);
             List<FabricOrder> orders = new ArrayList<>();
@@ -206,6 +207,19 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
             }
             return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+        }
+
+        private void refuseColours() throws JobException {
+            List<String> colours = job.order().stream()
+                    .flatMap(line -> line.colour().stream())
+                    .distinct()
+                    .toList();
+            if (colours.size() > 1) {
+                throw complaints.at(
+                        "order",
+                        "it has %d colours (%s), and a marker is cut from one cloth; plan shares them out over lays, or give each colour a job of its own"
+                                .formatted(colours.size(), String.join(", ", colours)));
+            }
         }
 
         private MarkerOrder goingOn(MarkerOrder order, JobFabric said) throws JobException {

@@ -98,10 +98,12 @@ final class RandomJobs {
                 .distinct()
                 .toList();
         List<OrderLine> order = new ArrayList<>();
+        boolean coloured = chance();
         for (int i = random.nextInt(1, 5); i > 0; i--) {
             order.add(new OrderLine(
                     chance() ? Size.ONE : new Size(one(NAMES)),
                     random.nextInt(1, 50),
+                    coloured ? Optional.of(one(NAMES)) : Optional.empty(),
                     maybe(() -> random.nextInt(1, 9)),
                     measures.stream()
                             .map(measure -> new Measure(measure, length(1_000_000)))
@@ -115,7 +117,33 @@ final class RandomJobs {
                 pieces,
                 maybe(() -> length(20_000)),
                 maybe(() -> one(CuttingTool.values())),
-                order);
+                order,
+                maybe(() -> plan(fabrics, order)));
+    }
+
+    private JobPlan plan(List<JobFabric> fabrics, List<OrderLine> order) {
+        List<String> oneColour =
+                fabrics.stream().map(JobFabric::name).filter(name -> chance()).toList();
+        List<JobPlan.Bolt> bolts = new ArrayList<>();
+        for (JobFabric fabric : fabrics) {
+            boolean inColours = order.get(0).colour().isPresent() && !oneColour.contains(fabric.name());
+            if (chance()) {
+                bolts.add(new JobPlan.Bolt(
+                        fabric.name(),
+                        inColours ? order.get(0).colour() : Optional.empty(),
+                        length(9_000_000),
+                        maybe(() -> fabric.width().plus(length(9_000)))));
+            }
+        }
+        return new JobPlan(
+                maybe(() -> random.nextInt(1, 90)),
+                maybe(() -> random.nextInt(1, 90)),
+                maybe(() -> length(9_000_000)),
+                random.nextInt(0, 49) / 100.0,
+                random.nextInt(0, 49) / 100.0,
+                maybe(() -> one(JobPlan.Least.values())),
+                oneColour,
+                bolts);
     }
 
     private JobDrawing drawing(String file) {

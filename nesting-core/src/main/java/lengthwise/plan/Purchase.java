@@ -5,7 +5,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 
 /**
- * How much of a fabric to buy for one marker, and why.
+ * How much of a fabric to buy for one marker or for several, and why.
  *
  * @param marker the marker's length as laid, once for each length of cloth that lies under it
  * @param ends the end allowances of all plies
@@ -21,8 +21,17 @@ public record Purchase(Length marker, Length ends, Length shrinkage, Length roun
     public static Purchase of(Length marker, Fabric fabric) {
         int lengths = fabric.spread().lengths();
         Length onTable = fabric.spread().onTable(marker);
-        Length ends = onTable.minus(marker).times(lengths);
-        Length laid = onTable.times(lengths);
+        return of(marker.times(lengths), onTable.minus(marker).times(lengths), fabric);
+    }
+
+    /**
+     * Returns likewise what to buy for several plies together.
+     *
+     * @param markers length of the markers of all plies
+     * @param ends the end allowances of all plies
+     */
+    public static Purchase of(Length markers, Length ends, Fabric fabric) {
+        Length laid = markers.plus(ends);
         Length needed = new Length((long) StrictMath.ceil(laid.micrometres() / fabric.lengthKept() - 1e-6));
         long step = Math.max(1, fabric.soldBy().micrometres());
         Length buy = new Length((needed.micrometres() + step - 1) / step * step);
@@ -31,6 +40,6 @@ public record Purchase(Length marker, Length ends, Length shrinkage, Length roun
                         * buy.micrometres()
                         / fabric.price().get().per().micrometres())
                 : OptionalDouble.empty();
-        return new Purchase(marker.times(lengths), ends, needed.minus(laid), buy.minus(needed), buy, cost);
+        return new Purchase(markers, ends, needed.minus(laid), buy.minus(needed), buy, cost);
     }
 }

@@ -1,5 +1,6 @@
 package lengthwise.plan.lays;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,6 +29,14 @@ public record CutOrder(List<String> sizes, List<String> colours, List<List<Integ
 
     public int garments(int colour, int size) {
         return garments.get(colour).get(size);
+    }
+
+    /** Returns the same order with another count of one size in one colour. */
+    CutOrder with(int colour, int size, int count) {
+        List<List<Integer>> changed = new ArrayList<>();
+        garments.forEach(of -> changed.add(new ArrayList<>(of)));
+        changed.get(colour).set(size, count);
+        return new CutOrder(sizes, colours, changed);
     }
 
     public int allGarments() {

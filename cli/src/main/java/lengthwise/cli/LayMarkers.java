@@ -1,0 +1,314 @@
+package lengthwise.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import lengthwise.FabricRun;
+import lengthwise.MarkerAnswer;
+import lengthwise.MarkerMaking;
+import lengthwise.job.JobException;
+import lengthwise.job.JobPlan;
+import lengthwise.job.Orders.FabricOrder;
+import lengthwise.job.PlanOrders;
+import lengthwise.job.PlanOrders.LayJob;
+import lengthwise.model.Length;
+import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
+import lengthwise.plan.Purchase;
+import lengthwise.plan.lays.Aim;
+import lengthwise.plan.lays.BoltPlies;
+import lengthwise.plan.lays.CutOrderPlanning;
+import lengthwise.plan.lays.CutOrderPlanning.Effort;
+import lengthwise.plan.lays.CutPlan;
+import lengthwise.plan.lays.Lay;
+import lengthwise.plan.lays.OrderChanges;
+import lengthwise.plan.lays.SettledPlan;
+import lengthwise.report.PlanRun;
+import lengthwise.solver.Search;
+import lengthwise.solver.StopRule;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plans one fabric and lays the markers: short searches while the plan is looked for, a long one for each marker that the plan
+ * is cut by.
+ */
+final class LayMarkers {
+    /** Of the time that a marker deserves, a search gets this part while the plan is looked for. */
+    private static final double SHORT = 0.1;
+
+    private static final double SHORTEST_SECONDS = 0.5;
+    private static final double LONGEST_SHORT_SECONDS = 10;
+
+    /** Of a time that is said, looking for the plan may take this part. */
+    private static final double LOOKING = 0.5;
+
+    private static final double EFFORT = 5;
+    private static final double EFFORT_FOR_A_CHANGE = 0.3;
+
+    /** Orders of more sizes and colours than this are large: changing them by a garment changes little, and takes long. */
+    private static final int MOST_CHANGED = 24;
+
+    private static final int CHANGES = 3;
+
+    private final PlanOrders.Cloth cloth;
+    private final Wish wish;
+    private final PrintWriter err;
+    private final double secondsLooking;
+    private final Instant start;
+    private final Map<List<Integer>, Marker> known = new LinkedHashMap<>();
+    private String why = "";
+
+    /** What the maker wishes of the searches; the results go to {@code out}. */
+    record Wish(
+            @Nullable Double seconds,
+            @Nullable Long iterations,
+            long seed,
+            int workers,
+            InstantSource clock,
+            BooleanSupplier interrupted,
+            Path out) {}
+
+    /** A plan, or why there is none. */
+    sealed interface Answer {
+        record Planned(PlanRun.Cloth cloth) implements Answer {}
+
+        record None(String reason) implements Answer {}
+    }
+
+    private LayMarkers(PlanOrders.Cloth cloth, int cloths, Wish wish, PrintWriter err) {
+        this.cloth = cloth;
+        this.wish = wish;
+        this.err = err;
+        this.secondsLooking = wish.seconds() == null ? Double.MAX_VALUE : LOOKING * wish.seconds() / cloths;
+        this.start = wish.clock().instant();
+    }
+
+    /**
+     * Plans one fabric.
+     *
+     * @param cloths how many there are to share the time
+     */
+    static Answer plan(PlanOrders.Cloth cloth, Aim aim, int cloths, Wish wish, PrintWriter err) throws JobException {
+        return new LayMarkers(cloth, cloths, wish, err).plan(aim);
+    }
+
+    private Answer plan(Aim aim) throws JobException {
+        Effort effort =
+                new Effort(EFFORT, wish.seed(), () -> wish.interrupted().getAsBoolean() || elapsed() > secondsLooking);
+        SettledPlan.Outcome outcome = SettledPlan.of(
+                cloth.order(), cloth.limits(), cloth.net(), cloth.ends(), aim, effort, this::roughLength);
+        if (!(outcome instanceof SettledPlan.Outcome.Settled settled)) {
+            return new Answer.None(reason(outcome));
+        }
+        SettledPlan found = settled.plan();
+        List<FabricRun> lays = new ArrayList<>();
+        List<String> jobs = new ArrayList<>();
+        Map<List<Integer>, MarkerAnswer.Made> made = new LinkedHashMap<>();
+        List<List<Integer>> ratios =
+                found.plan().lays().stream().map(Lay::ratio).distinct().toList();
+        double left = ratios.stream()
+                .mapToDouble(ratio -> Budget.deserved(cloth.marker(ratio)))
+                .sum();
+        for (List<Integer> ratio : ratios) {
+            double deserved = Budget.deserved(cloth.marker(ratio));
+            MarkerAnswer answer = laid(ratio, longSearch(deserved, left));
+            left -= deserved;
+            if (!(answer instanceof MarkerAnswer.Made marker)) {
+                return new Answer.None(why);
+            }
+            made.put(ratio, marker);
+        }
+        for (int i = 0; i < found.plan().lays().size(); i++) {
+            Lay lay = found.plan().lays().get(i);
+            MarkerAnswer.Made one = Optional.ofNullable(made.get(lay.ratio())).orElseThrow();
+            LayJob job = cloth.lay(i + 1, lay);
+            MarkerAnswer answer = inPlies(job.order(), one.marker());
+            if (!(answer instanceof MarkerAnswer.Made plies)) {
+                return new Answer.None(why);
+            }
+            lays.add(run(job.order(), plies, one.lowerBound()));
+            jobs.add(job.text(wish.out()));
+        }
+        return new Answer.Planned(whole(aim, found, lays, jobs));
+    }
+
+    private PlanRun.Cloth whole(Aim aim, SettledPlan found, List<FabricRun> lays, List<String> jobs) {
+        Length fabric = Length.ZERO;
+        for (int i = 0; i < lays.size(); i++) {
+            fabric = fabric.plus(ply(lays, i).times(found.plan().lays().get(i).allPlies()));
+        }
+        CutPlan plan = new CutPlan(
+                found.plan().lays(), fabric, found.plan().bound(), found.plan().fewestLays());
+        List<Purchase> purchases = new ArrayList<>();
+        List<PlanRun.Bolts> bolts = new ArrayList<>();
+        for (int colour = 0; colour < cloth.order().colours().size(); colour++) {
+            Purchase purchase = purchase(plan, lays, colour);
+            purchases.add(purchase);
+            bolts(plan, lays, colour, purchase).ifPresent(bolts::add);
+        }
+        int cells = cloth.order().colours().size() * cloth.order().sizes().size();
+        Effort each = new Effort(EFFORT_FOR_A_CHANGE, wish.seed(), wish.interrupted());
+        List<OrderChanges.Change> changes = cells > MOST_CHANGED
+                ? List.of()
+                : OrderChanges.of(cloth.order(), cloth.limits(), found.guess(), aim, found.plan(), each, CHANGES);
+        return new PlanRun.Cloth(
+                cloth.fabric(),
+                cloth.order(),
+                cloth.limits(),
+                plan,
+                found.byGuess(),
+                found.settled(),
+                lays,
+                jobs,
+                purchases,
+                bolts,
+                changes,
+                cloth.assumptions());
+    }
+
+    private String reason(SettledPlan.Outcome outcome) {
+        if (outcome instanceof SettledPlan.Outcome.NoMarker) {
+            return why;
+        }
+        return ((SettledPlan.Outcome.Not) outcome).why() instanceof CutOrderPlanning.Answer.Impossible impossible
+                ? impossible.reason()
+                : "no plan was found within the limits; allow more plies or garments, a longer table, or some over and under.";
+    }
+
+    /** Returns the length of a marker by a short search. */
+    private Optional<Length> roughLength(List<Integer> ratio) {
+        if (wish.interrupted().getAsBoolean() && !known.isEmpty()) {
+            return Optional.empty();
+        }
+        return laid(ratio, shortSearch(ratio)) instanceof MarkerAnswer.Made made
+                ? Optional.of(made.marker().length())
+                : Optional.empty();
+    }
+
+    private MarkerAnswer laid(List<Integer> ratio, Search search) {
+        MarkerOrder order = cloth.marker(ratio);
+        ProgressLine line =
+                new ProgressLine(err, ProgressLine.onTerminal(), order.fabric().name(), wish.clock());
+        line.start();
+        Search watched = search.watchedBy(event -> line.event(event, search));
+        Marker before = known.get(ratio);
+        MarkerAnswer answer = before == null
+                ? MarkerMaking.make(
+                        order, watched, (marker, progress) -> line.better(marker.length(), marker.efficiency()))
+                : MarkerMaking.make(
+                        order,
+                        before,
+                        watched,
+                        (marker, progress) -> line.better(marker.length(), marker.efficiency()));
+        line.done(true);
+        if (answer instanceof MarkerAnswer.Made made) {
+            known.put(ratio, made.marker());
+        } else {
+            why = reason(answer);
+        }
+        return answer;
+    }
+
+    /** Returns the marker with all plies on each other, which is the marker of one. */
+    private MarkerAnswer inPlies(FabricOrder lay, Marker one) {
+        Search none = Search.of(StopRule.iterations(1), wish.seed(), 1);
+        MarkerAnswer answer = MarkerMaking.make(lay.order(), one, none, (marker, progress) -> {});
+        if (!(answer instanceof MarkerAnswer.Made)) {
+            why = reason(answer);
+        }
+        return answer;
+    }
+
+    private static String reason(MarkerAnswer answer) {
+        return answer instanceof MarkerAnswer.Impossible impossible
+                ? impossible.reason()
+                : "its marker did not pass the check, a fault of ours; nothing is written.";
+    }
+
+    private Search shortSearch(List<Integer> ratio) {
+        if (wish.iterations() != null) {
+            return search(StopRule.iterations(Math.max(1, (long) (SHORT * wish.iterations()))));
+        }
+        double wanted = Math.min(LONGEST_SHORT_SECONDS, SHORT * Budget.deserved(cloth.marker(ratio)));
+        double most = wish.seconds() == null ? wanted : Math.min(wanted, secondsLooking / 8);
+        return search(StopRule.elapsed(millis(Math.max(SHORTEST_SECONDS, most))));
+    }
+
+    private Search longSearch(double deserved, double left) {
+        if (wish.iterations() != null) {
+            return search(StopRule.iterations(wish.iterations()));
+        }
+        double remaining = wish.seconds() == null ? left : secondsLooking / LOOKING - elapsed();
+        return search(StopRule.elapsed(millis(Math.max(SHORTEST_SECONDS, remaining * deserved / left))));
+    }
+
+    private Search search(StopRule stop) {
+        return Search.of(stop, wish.seed(), wish.workers()).cancelledBy(wish.interrupted());
+    }
+
+    private static Duration millis(double seconds) {
+        return Duration.ofMillis((long) (1000 * seconds));
+    }
+
+    private double elapsed() {
+        return Duration.between(start, wish.clock().instant()).toMillis() / 1000.0;
+    }
+
+    private Length ply(List<FabricRun> lays, int lay) {
+        return cloth.fabric().spread().onTable(lays.get(lay).marker().length());
+    }
+
+    private Purchase purchase(CutPlan plan, List<FabricRun> lays, int colour) {
+        Length markers = Length.ZERO;
+        Length ends = Length.ZERO;
+        for (int i = 0; i < lays.size(); i++) {
+            int cloths = plan.lays().get(i).plies().get(colour)
+                    * cloth.fabric().spread().lengths();
+            Length marker = lays.get(i).marker().length();
+            markers = markers.plus(marker.times(cloths));
+            ends = ends.plus(ply(lays, i).minus(marker).times(cloths));
+        }
+        return Purchase.of(markers, ends, cloth.fabric());
+    }
+
+    private Optional<PlanRun.Bolts> bolts(CutPlan plan, List<FabricRun> lays, int colour, Purchase purchase) {
+        List<Length> bolts =
+                cloth.bolts(colour).stream().map(JobPlan.Bolt::length).toList();
+        if (bolts.isEmpty()) {
+            return Optional.empty();
+        }
+        double kept = cloth.fabric().lengthKept();
+        int lengths = cloth.fabric().spread().lengths();
+        List<Length> plies = IntStream.range(0, lays.size())
+                .mapToObj(lay -> new Length((long) Math.ceil(ply(lays, lay).micrometres() * lengths / kept)))
+                .toList();
+        List<Integer> wanted =
+                plan.lays().stream().map(lay -> lay.plies().get(colour)).toList();
+        long there = bolts.stream().mapToLong(Length::micrometres).sum();
+        long needed = purchase.buy().minus(purchase.rounding()).micrometres();
+        return Optional.of(new PlanRun.Bolts(
+                colour, bolts, BoltPlies.of(bolts, plies, wanted, wish.interrupted()), Math.max(0, needed - there)));
+    }
+
+    private FabricRun run(FabricOrder lay, MarkerAnswer.Made made, Length lowerBound) {
+        return new FabricRun(
+                made.marker(),
+                Length.max(lowerBound, made.lowerBound()),
+                Purchase.of(made.marker().length(), lay.order().fabric()),
+                lay.assumptions(),
+                made.surplus(),
+                List.of(),
+                List.of(),
+                made.progress(),
+                made.reason());
+    }
+}
