@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lengthwise.drawing.StrokeLetters;
 import lengthwise.geometry.Point;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
@@ -15,12 +16,19 @@ import lengthwise.model.Segment;
  *
  * @param middle of the block, in marker coordinates, micrometres
  * @param height of the letters, in millimetres
+ * @param turned whether it reads from below, a quarter turn from upright
  */
-public record Caption(List<String> lines, Point middle, double height) {
+public record Caption(List<String> lines, Point middle, double height, boolean turned) {
     /** From one line to the next, in letter heights. */
     public static final double LEADING = 1.6;
 
     private static final double GREATEST_HEIGHT = 12;
+
+    /** Letters of this height need not be larger to be read (mm). */
+    private static final double GOOD_HEIGHT = 5;
+
+    /** How much larger letters must get to be worth turning the head. */
+    private static final double TURNED_WORTH = 1.25;
 
     public Caption {
         lines = List.copyOf(lines);
@@ -42,16 +50,57 @@ public record Caption(List<String> lines, Point middle, double height) {
                 .collect(Collectors.joining(", "));
         List<String> lines =
                 Stream.of(title, rest).filter(line -> !line.isEmpty()).toList();
+        return in(piece, marks, lines, false, GREATEST_HEIGHT);
+    }
+
+    /** Returns the same, turned by a quarter where that makes it easier to read. */
+    public Caption turnedIfLarger(PlacedPiece piece, PieceMarks marks) {
+        if (height >= GOOD_HEIGHT) {
+            return this;
+        }
+        Caption other = in(piece, marks, lines, true, GREATEST_HEIGHT);
+        return other.height > TURNED_WORTH * height ? other : this;
+    }
+
+    /** Returns other words on a piece, upright, as large as fits. */
+    public static Caption saying(String words, PlacedPiece piece, PieceMarks marks) {
+        return in(piece, marks, List.of(words), false, Double.MAX_VALUE);
+    }
+
+    private static Caption in(
+            PlacedPiece piece, PieceMarks marks, List<String> lines, boolean turned, double greatest) {
         int longest = lines.stream().mapToInt(String::length).max().orElse(1);
-        double rows = 1 + (lines.size() - 1) * LEADING;
+        double along = longest + 1;
+        double across = 2 + (lines.size() - 1) * LEADING;
+        double wide = turned ? across : along;
+        double high = turned ? along : across;
         List<Segment> clearOf = new ArrayList<>(marks.grainLine().stream().toList());
-        LabelSpot spot = LabelSpot.in(piece.outline(), clearOf, List.of(), longest + 1, rows + 1);
+        LabelSpot spot = LabelSpot.in(piece.outline(), clearOf, List.of(), wide, high);
         if (spot.unit() < 3000) {
-            spot = LabelSpot.in(piece.outline(), List.of(), List.of(), longest + 1, rows + 1);
+            spot = LabelSpot.in(piece.outline(), List.of(), List.of(), wide, high);
         }
         return new Caption(
                 lines,
                 new Point(StrictMath.round(spot.x()), StrictMath.round(spot.y())),
-                Math.min(GREATEST_HEIGHT, spot.unit() / 1000));
+                Math.min(greatest, spot.unit() / 1000),
+                turned);
+    }
+
+    /** Returns the caption as letters of single strokes, in marker coordinates. */
+    public List<List<Point>> strokes() {
+        long letter = StrictMath.round(height * 1000);
+        double block = letter * (1 + (lines.size() - 1) * LEADING);
+        List<List<Point>> strokes = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Point start = new Point(
+                    -StrokeLetters.width(lines.get(i), letter) / 2,
+                    StrictMath.round(letter * (1 + i * LEADING) - block / 2));
+            for (List<Point> stroke : StrokeLetters.strokes(lines.get(i), start, letter)) {
+                strokes.add(stroke.stream()
+                        .map(point -> middle.plus(turned ? new Point(point.y(), -point.x()) : point))
+                        .toList());
+            }
+        }
+        return strokes;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import lengthwise.drawing.Chain;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.Pen;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Segment;
@@ -28,15 +29,25 @@ final class MarkReading {
         this.budget = budget;
     }
 
+    /** What was found on one piece. */
+    record Read(PieceMarks marks, LaidState state) {}
+
     /** Returns the marks in a group, in marker coordinates. */
-    PieceMarks of(Element group, AffineTransform toPage) throws DrawingException {
+    Read of(Element group, AffineTransform toPage) throws DrawingException {
         Found found = new Found();
         collect(group, toPage, found);
-        return new PieceMarks(found.grainLine, found.notches, found.drillHoles, found.innerLines);
+        return new Read(
+                new PieceMarks(found.grainLine, found.notches, found.drillHoles, found.innerLines),
+                new LaidState(
+                        found.foldEdge,
+                        found.arrowHeads,
+                        group.getAttribute("data-cut").equals("already")));
     }
 
     private static final class Found {
         private Optional<Segment> grainLine = Optional.empty();
+        private Optional<Segment> foldEdge = Optional.empty();
+        private final List<List<Point>> arrowHeads = new ArrayList<>();
         private final List<Segment> notches = new ArrayList<>();
         private final List<Point> drillHoles = new ArrayList<>();
         private final List<List<Point>> innerLines = new ArrayList<>();
@@ -67,10 +78,13 @@ final class MarkReading {
             return;
         }
         switch (mark) {
-            case "grain" -> found.grainLine = Optional.of(ends(lines.get(0)));
+            case "grain" -> {
+                found.grainLine = Optional.of(ends(lines.get(0)));
+                found.arrowHeads.addAll(lines.subList(1, lines.size()));
+            }
+            case "fold" -> found.foldEdge = Optional.of(ends(lines.get(0)));
             case "notch" -> lines.forEach(line -> found.notches.add(ends(line)));
-            // It is drawn from its middle on.
-            case "drill-hole" -> found.drillHoles.add(chains.get(0).points().get(0));
+            case "drill-hole" -> found.drillHoles.add(middle(lines));
             case "inner-line" -> found.innerLines.addAll(lines);
             default -> {
                 // Match points and the like are for the eye.
@@ -84,6 +98,16 @@ final class MarkReading {
         TransformedPen pen = new TransformedPen(whole, budget);
         PathData.draw(data, pen);
         return pen.chains();
+    }
+
+    /** The circle and the cross of a drill hole have one middle, however a drawing program wrote them anew. */
+    private static Point middle(List<List<Point>> lines) {
+        Box box = lines.stream()
+                .flatMap(List::stream)
+                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
+                .reduce(Box::union)
+                .orElseThrow();
+        return new Point(Math.floorDiv(box.minX() + box.maxX(), 2), Math.floorDiv(box.minY() + box.maxY(), 2));
     }
 
     private static Segment ends(List<Point> line) {

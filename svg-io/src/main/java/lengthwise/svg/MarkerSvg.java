@@ -12,6 +12,7 @@ import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
+import lengthwise.model.Segment;
 import lengthwise.model.SpreadWords;
 
 /**
@@ -22,7 +23,8 @@ import lengthwise.model.SpreadWords;
  * <p>Each piece is a group {@code <g data-piece data-size data-garment data-hand data-number>}; its first path is the
  * cut line, closed, in absolute vertices with three decimals, and nothing on or above it is transformed. So
  * {@link MarkerSvgReader} gets the same micrometres back. Grain arrow, notches, drill holes, inner lines and the label
- * follow. The root names the version of this layout and what cannot be read from the drawing.
+ * follow, and the edge on the fold, which is not cut; {@code data-cut="already"} says that the piece is. The root names the
+ * version of this layout and what cannot be read from the drawing.
  *
  * <p>The same marker gives the same text, in every locale.
  */
@@ -182,7 +184,9 @@ public final class MarkerSvg {
                         "data-hand",
                         item.hand().letter(),
                         "data-number",
-                        Integer.toString(number))
+                        Integer.toString(number),
+                        "data-cut",
+                        marker.order().cutAlready().holds(placement) ? "already" : "now")
                 .line();
         strokes.path(
                 Millimetres.path(outline, corner),
@@ -192,6 +196,7 @@ public final class MarkerSvg {
                 "#000000",
                 "stroke-width",
                 "0.25");
+        item.piece().foldEdge().ifPresent(edge -> fold(placement, edge));
         strokes.path(
                 label.arrow().path(corner), "data-mark", "grain", "fill", INK, "stroke", INK, "stroke-width", "0.3");
         marks(placement
@@ -207,6 +212,24 @@ public final class MarkerSvg {
         }
         lettering(label);
         svg.close().line();
+    }
+
+    /** The edge on the fold is a part of the cut line that is not cut. */
+    private void fold(Placement placement, Segment edge) {
+        strokes.path(
+                Strokes.line(new Segment(
+                        placement.pose().apply(edge.from()).plus(corner),
+                        placement.pose().apply(edge.to()).plus(corner))),
+                "data-mark",
+                "fold",
+                "fill",
+                "none",
+                "stroke",
+                INK,
+                "stroke-width",
+                "1",
+                "stroke-dasharray",
+                "14 3 2 3");
     }
 
     private void matchPoint(Point at) {

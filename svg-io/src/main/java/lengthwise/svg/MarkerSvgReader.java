@@ -15,7 +15,6 @@ import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.model.Length;
-import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
 import lengthwise.svg.Viewport.ViewBox;
 import org.w3c.dom.Element;
@@ -76,11 +75,11 @@ public final class MarkerSvgReader {
         Length width = stated(root, "data-cuttable-width");
         AffineTransform toMarker = frame(root, length, width);
         List<PlacedPiece> pieces = new ArrayList<>();
-        List<PieceMarks> marks = new ArrayList<>();
+        List<MarkReading.Read> read = new ArrayList<>();
         MarkReading reading = new MarkReading(toMarker, new Pen.Budget(file.toString(), MOST_POINTS));
         for (Drawn piece : drawn) {
             pieces.add(placed(piece, toMarker));
-            marks.add(reading.of(piece.group, piece.toPage));
+            read.add(reading.of(piece.group, piece.toPage));
         }
         return new MarkerDrawing(
                 root.getAttribute("data-job"),
@@ -89,7 +88,9 @@ public final class MarkerSvgReader {
                 width,
                 pieces,
                 drawn.stream().map(piece -> number(piece.group)).toList(),
-                marks);
+                read.stream().map(MarkReading.Read::marks).toList(),
+                read.stream().map(MarkReading.Read::state).toList(),
+                root.getAttribute("data-spread"));
     }
 
     /** Returns the map from user units to millimetres on the page. */

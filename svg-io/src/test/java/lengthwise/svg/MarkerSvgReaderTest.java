@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lengthwise.drawing.DrawingException;
@@ -16,8 +18,12 @@ import lengthwise.geometry.Point;
 import lengthwise.model.Garment;
 import lengthwise.model.GrainLine;
 import lengthwise.model.Marker;
+import lengthwise.model.Piece;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
+import lengthwise.model.Placement;
+import lengthwise.model.Segment;
+import lengthwise.model.SpreadWords;
 import lengthwise.testing.SampleMarkers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +61,30 @@ class MarkerSvgReaderTest {
         assertThat(drawing.length()).isEqualTo(marker.length());
         assertThat(drawing.fabric()).isEqualTo(marker.order().fabric().name());
         assertThat(drawing.cuttableWidth()).isEqualTo(marker.order().fabric().cuttableWidth());
+        assertThat(drawing.spread())
+                .isEqualTo(SpreadWords.key(marker.order().fabric().spread()));
+        List<Placement> laid = marker.inLayingOrder();
+        for (int i = 0; i < laid.size(); i++) {
+            assertLiesSo(laid.get(i), drawing.states().get(i));
+        }
+    }
+
+    private static void assertLiesSo(Placement placement, LaidState read) {
+        Piece piece = placement.item().piece();
+        assertThat(read.cutAlready()).isFalse();
+        assertThat(read.foldEdge())
+                .isEqualTo(piece.foldEdge()
+                        .map(edge -> new Segment(
+                                placement.pose().apply(edge.from()),
+                                placement.pose().apply(edge.to()))));
+        assertThat(read.arrowHeads()).hasSize(piece.upEnd().isPresent() ? 1 : 2);
+        if (piece.upEnd().isPresent()) {
+            // From the middle of the head's back to its tip the arrow points up.
+            List<Point> head = read.arrowHeads().get(0);
+            long up = placement.pose().orientation().apply(piece.upEnd().get()).x();
+            long points = 2 * head.get(0).x() - head.get(1).x() - head.get(2).x();
+            assertThat(Long.signum(points)).isEqualTo(Long.signum(up));
+        }
     }
 
     private static List<PieceMarks> marks(Marker marker) {
@@ -138,6 +168,24 @@ class MarkerSvgReaderTest {
         Outline expected = placed(MARKER).get(0).outline().mapped(point -> new Point(-point.x() - 40_000, point.y()));
         assertThat(read(turned).pieces().get(0).outline().box()).isEqualTo(expected.box());
         assertThat(read(turned).pieces().get(0).outline().doubleArea()).isEqualTo(expected.doubleArea());
+    }
+
+    /** As programs write it that push a move into the paths: relative, the circle as curves. */
+    @Test
+    void aDrillHoleThatWasRewrittenIsWhereItsMiddleIs() throws Exception {
+        Point hole = read(WRITTEN).marks().get(0).drillHoles().get(0);
+        Matcher written =
+                Pattern.compile("d=\"M([0-9.]+) ([0-9.]+) m-1.5 0 a[^\"]*\"").matcher(WRITTEN);
+        assertThat(written.find()).isTrue();
+        String rewritten = written.replaceFirst("d=\"m %s,%s c 0,-2 3,-2 3,0 0,2 -3,2 -3,0 z m -1.5,0 h 6 m -3,-3 v 6\""
+                .formatted(Double.toString(Double.parseDouble(written.group(1)) - 1.5), written.group(2)));
+        assertThat(read(rewritten).marks().get(0).drillHoles()).containsExactly(hole);
+    }
+
+    @Test
+    void aPieceThatIsCutAlreadySaysSo() throws Exception {
+        String cut = WRITTEN.replaceFirst("data-cut=\"now\"", "data-cut=\"already\"");
+        assertThat(read(cut).states().stream().filter(LaidState::cutAlready)).hasSize(1);
     }
 
     @Test
