@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
-/** Moves an outline outward by a constant distance: adds a seam allowance, corners kept. */
+/** Moves an outline outward or inward by a constant distance, corners kept: adds a seam allowance, makes room for a blade. */
 public final class OutlineOffset {
     /** How far a sharp corner may reach, as a multiple of the distance; beyond that it is cut off square. */
     private static final double MITRE_LIMIT = 4;
@@ -32,15 +32,47 @@ public final class OutlineOffset {
         if (distance == 0) {
             return outline;
         }
+        Geometry grown = moved(outline, distance);
+        if (!(grown instanceof Polygon polygon)) {
+            throw new IllegalStateException("The offset of one outline came out as " + grown.getGeometryType());
+        }
+        return outline(polygon);
+    }
+
+    /**
+     * Returns what is left of the outline when its edges are moved {@code distance} µm inward, corners mitred, rounded to
+     * the grid: one part, none, or several where it is narrow. Holes become larger by as much.
+     *
+     * @throws IllegalArgumentException if the distance is negative
+     */
+    public static List<Outline> shrink(Outline outline, long distance) {
+        if (distance < 0) {
+            throw new IllegalArgumentException(
+                    "An outline shrinks by a distance of 0 or more, not " + distance + " µm.");
+        }
+        if (distance == 0) {
+            return List.of(outline);
+        }
+        Geometry shrunk = moved(outline, -distance);
+        List<Outline> parts = new ArrayList<>();
+        for (int i = 0; i < shrunk.getNumGeometries(); i++) {
+            if (shrunk.getGeometryN(i) instanceof Polygon part && !part.isEmpty()) {
+                parts.add(outline(part));
+            }
+        }
+        return parts;
+    }
+
+    private static Geometry moved(Outline outline, long distance) {
         BufferParameters mitred = new BufferParameters(
                 BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
                 BufferParameters.CAP_SQUARE,
                 BufferParameters.JOIN_MITRE,
                 MITRE_LIMIT);
-        Geometry grown = BufferOp.bufferOp(polygon(outline), (double) distance, mitred);
-        if (!(grown instanceof Polygon polygon)) {
-            throw new IllegalStateException("The offset of one outline came out as " + grown.getGeometryType());
-        }
+        return BufferOp.bufferOp(polygon(outline), (double) distance, mitred);
+    }
+
+    private static Outline outline(Polygon polygon) {
         List<Ring> holes = new ArrayList<>();
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
             holes.add(ring(polygon.getInteriorRingN(i)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.geometry.Box;
+import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 
@@ -18,7 +19,7 @@ public record SharedCut(Placement one, Placement other, Segment line) {
     private static final double SHORTEST = 20_000;
 
     /** No blade follows a line more truly than this (µm). */
-    private static final double SAME_LINE = 50;
+    public static final double SAME_LINE = 50;
 
     /** Returns all such stretches of a marker, in the order of its placements. */
     public static List<SharedCut> on(Marker marker) {
@@ -41,6 +42,13 @@ public record SharedCut(Placement one, Placement other, Segment line) {
             }
         }
         return shared;
+    }
+
+    /** Returns the stretches where straight edges of two outlines coincide; their holes are not looked at. */
+    public static List<Segment> lines(Outline one, Outline other) {
+        Ring a = one.shell().withoutFlatVertices();
+        Ring b = other.shell().withoutFlatVertices();
+        return areNear(a.box(), b.box()) ? shared(a, b) : List.of();
     }
 
     /** Returns how long stretches are together. */

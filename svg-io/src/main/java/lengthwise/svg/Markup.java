@@ -60,6 +60,13 @@ public final class Markup {
         return write(() -> xml.writeCharacters(legal(content)));
     }
 
+    /** Writes a comment, on lines of its own. */
+    public Markup comment(String words) {
+        // Two hyphens would end it.
+        String harmless = legal(words).replace('-', '\u2010');
+        return write(() -> xml.writeComment(" " + harmless + " ")).line();
+    }
+
     public Markup line() {
         return text("\n");
     }

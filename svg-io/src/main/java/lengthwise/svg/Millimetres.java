@@ -5,11 +5,11 @@ import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 
 /** Grid lengths as decimal millimetres with three digits after the point, the same in every locale. */
-final class Millimetres {
+public final class Millimetres {
     private Millimetres() {}
 
     /** Returns for example {@code -0.040} for −40 µm. */
-    static String of(long micrometres) {
+    public static String of(long micrometres) {
         long whole = Math.abs(micrometres);
         StringBuilder text = new StringBuilder(12);
         if (micrometres < 0) {
@@ -27,7 +27,7 @@ final class Millimetres {
     }
 
     /** Returns a length in millimetres, to the nearest micrometre. */
-    static String of(double millimetres) {
+    public static String of(double millimetres) {
         return of(StrictMath.round(millimetres * 1000));
     }
 
