@@ -12,7 +12,12 @@ import com.tngtech.archunit.lang.ArchRule;
 class ArchitectureTest {
     private static final String[] COMMAND_LINE = {"lengthwise.cli..", "lengthwise.job..", "lengthwise.report.."};
     private static final String[] DRAWINGS = {
-        "lengthwise.drawing..", "lengthwise.svg..", "lengthwise.dxf..", "lengthwise.pdf..", "lengthwise.hpgl.."
+        "lengthwise.drawing..",
+        "lengthwise.svg..",
+        "lengthwise.dxf..",
+        "lengthwise.pdf..",
+        "lengthwise.hpgl..",
+        "lengthwise.toolpath.."
     };
 
     @ArchTest
