@@ -51,11 +51,15 @@ final class LayMarkers {
     /** Of a time that is said, looking for the plan may take this part. */
     private static final double LOOKING = 0.5;
 
-    private static final double EFFORT = 5;
-    private static final double EFFORT_FOR_A_CHANGE = 0.3;
+    /** Deterministic seconds of planning for each size in each colour, and at least and at most for all. */
+    private static final double EFFORT = 0.5;
+
+    private static final double LEAST_EFFORT = 6;
+    private static final double MOST_EFFORT = 48;
+    private static final double EFFORT_FOR_CHANGES = 5;
 
     /** Orders of more sizes and colours than this are large: changing them by a garment changes little, and takes long. */
-    private static final int MOST_CHANGED = 24;
+    private static final int MOST_CHANGED = 12;
 
     private static final int CHANGES = 3;
 
@@ -102,8 +106,10 @@ final class LayMarkers {
     }
 
     private Answer plan(Aim aim) throws JobException {
-        Effort effort =
-                new Effort(EFFORT, wish.seed(), () -> wish.interrupted().getAsBoolean() || elapsed() > secondsLooking);
+        Effort effort = new Effort(
+                Math.min(MOST_EFFORT, Math.max(LEAST_EFFORT, EFFORT * cells())),
+                wish.seed(),
+                () -> wish.interrupted().getAsBoolean() || elapsed() > secondsLooking);
         SettledPlan.Outcome outcome = SettledPlan.of(
                 cloth.order(), cloth.limits(), cloth.net(), cloth.ends(), aim, effort, this::roughLength);
         if (!(outcome instanceof SettledPlan.Outcome.Settled settled)) {
@@ -155,11 +161,10 @@ final class LayMarkers {
             purchases.add(purchase);
             bolts(plan, lays, colour, purchase).ifPresent(bolts::add);
         }
-        int cells = cloth.order().colours().size() * cloth.order().sizes().size();
-        Effort each = new Effort(EFFORT_FOR_A_CHANGE, wish.seed(), wish.interrupted());
-        List<OrderChanges.Change> changes = cells > MOST_CHANGED
+        Effort changing = new Effort(EFFORT_FOR_CHANGES, wish.seed(), wish.interrupted());
+        List<OrderChanges.Change> changes = cells() > MOST_CHANGED
                 ? List.of()
-                : OrderChanges.of(cloth.order(), cloth.limits(), found.guess(), aim, found.plan(), each, CHANGES);
+                : OrderChanges.of(cloth.order(), cloth.limits(), found.guess(), aim, found.plan(), changing, CHANGES);
         return new PlanRun.Cloth(
                 cloth.fabric(),
                 cloth.order(),
@@ -173,6 +178,10 @@ final class LayMarkers {
                 bolts,
                 changes,
                 cloth.assumptions());
+    }
+
+    private int cells() {
+        return cloth.order().colours().size() * cloth.order().sizes().size();
     }
 
     private String reason(SettledPlan.Outcome outcome) {

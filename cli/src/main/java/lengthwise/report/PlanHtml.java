@@ -78,7 +78,7 @@ final class PlanHtml {
         html.open("div", "class", "figures");
         figure("Lays", Integer.toString(cloth.plan().lays().size()));
         figure("Plies in all", Integer.toString(cloth.plan().plies()));
-        figure("Cloth on the table", LengthWords.both(cloth.plan().fabric()));
+        figure("Cloth on the table", PlanWords.cloth(cloth.plan().fabric()));
         figure("Cuttable width", LengthWords.both(cloth.fabric().cuttableWidth()));
         html.close().line();
     }

@@ -22,7 +22,7 @@ public final class PlanTable {
                             cloth.fabric().name(),
                             cloth.plan().lays().size(),
                             cloth.plan().lays().size() == 1 ? "lay" : "lays",
-                            LengthWords.both(cloth.plan().fabric())));
+                            PlanWords.cloth(cloth.plan().fabric())));
             List<List<String>> rows = new ArrayList<>();
             rows.add(List.of("lay", "plies", "garments", "marker", "ply with ends"));
             for (int i = 0; i < cloth.lays().size(); i++) {

@@ -13,6 +13,11 @@ import lengthwise.plan.lays.OrderChanges.Change;
 final class PlanWords {
     private PlanWords() {}
 
+    /** Returns a length of cloth, for example "3.645 m (3.99 yd)". */
+    static String cloth(Length length) {
+        return LengthWords.metric(length) + " (" + Figures.fixed(length.micrometres() / 914_400.0, 2) + " yd)";
+    }
+
     /** Returns for example "S, M × 2". */
     static String ratio(CutOrder order, List<Integer> ratio) {
         return IntStream.range(0, ratio.size())
@@ -55,7 +60,7 @@ final class PlanWords {
                 fabric.micrometres() / (double) Math.max(1, cloth.plan().bound().micrometres()) - 1;
         sentences.add(
                 "No plan of this order takes less than %s: garments by their area, plies by their number. This one takes %s more."
-                        .formatted(LengthWords.both(cloth.plan().bound()), Figures.percent(Math.max(0, gap))));
+                        .formatted(cloth(cloth.plan().bound()), Figures.percent(Math.max(0, gap))));
         double byGuess =
                 fabric.micrometres() / (double) Math.max(1, cloth.byGuess().micrometres()) - 1;
         sentences.add(
@@ -86,7 +91,7 @@ final class PlanWords {
                 ? "as much cloth"
                 : "%s %s"
                         .formatted(
-                                LengthWords.both(new Length(Math.abs(change.fabric()))),
+                                cloth(new Length(Math.abs(change.fabric()))),
                                 change.fabric() > 0 ? "more cloth" : "less cloth");
         return "%s: %d %s, %s, by lengths guessed from the markers laid."
                 .formatted(garment, change.lays(), change.lays() == 1 ? "lay" : "lays", fabric);
@@ -119,7 +124,7 @@ final class PlanWords {
             return List.of(
                     bolts.shortfall() > 0
                             ? "%sbolts: they hold %s too little; buy that much more, or make fewer."
-                                    .formatted(colour, LengthWords.both(new Length(bolts.shortfall())))
+                                    .formatted(colour, cloth(new Length(bolts.shortfall())))
                             : "%sbolts: together they are long enough, but the plies cannot be cut from them whole; a ply must not be joined. Another table-length or max-garments gives shorter plies."
                                     .formatted(colour));
         }
@@ -137,9 +142,9 @@ final class PlanWords {
                     .formatted(
                             colour,
                             bolt + 1,
-                            LengthWords.both(bolts.lengths().get(bolt)),
+                            cloth(bolts.lengths().get(bolt)),
                             cut.isEmpty() ? "not begun" : String.join(", ", cut),
-                            LengthWords.both(bolts.plies().get().left().get(bolt))));
+                            cloth(bolts.plies().get().left().get(bolt))));
         }
         return sentences;
     }

@@ -58,8 +58,8 @@ class PlanCommandTest {
         assertThat(plan()).isZero();
         assertThat(folder.said())
                 .contains("red 1, blue 1")
-                .contains("red, bolt 1 of 1.000 m (39 3/8 in): 1 ply of lay 1, 1 ply of lay 2; 76 cm (29 7/8 in) left.")
-                .contains("blue, bolts: they hold 2 cm (3/4 in) too little");
+                .contains("red, bolt 1 of 1.000 m (1.09 yd): 1 ply of lay 1, 1 ply of lay 2; 76 cm (0.83 yd) left.")
+                .contains("blue, bolts: they hold 2 cm (0.02 yd) too little");
     }
 
     @Test

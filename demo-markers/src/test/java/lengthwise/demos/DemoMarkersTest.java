@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -76,6 +77,35 @@ class DemoMarkersTest {
         assertThat(print.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(33);
         assertThat(check("wrap-swim-set/matched.yaml", "heron-print", "oat-lining"))
                 .isZero();
+    }
+
+    /** Every size of both colourways is cut as ordered, and every lay's marker passes the check. */
+    @Test
+    void swimSetInTwoColourwaysOverLays() throws IOException {
+        assertThat(Main.run(
+                        "plan",
+                        "wrap-swim-set/lays.yaml",
+                        "--iterations",
+                        "60",
+                        "--workers",
+                        "2",
+                        "--out",
+                        out.toString()))
+                .isZero();
+
+        String ticket = Files.readString(out.resolve("plan.html"));
+        assertThat(ticket)
+                .contains("lagoon: S 2, M 3, L 2", "dusk: S 1, M 3, L 1", ">S 3, M 6, L 3<")
+                .doesNotContain("too little");
+        try (Stream<Path> files = Files.list(out)) {
+            List<Path> markers =
+                    files.filter(file -> file.toString().endsWith(".svg")).toList();
+            assertThat(markers).hasSizeGreaterThan(2);
+            for (Path marker : markers) {
+                String job = marker.toString().replace(".svg", ".yaml");
+                assertThat(Main.run("check", marker.toString(), "--job", job)).isZero();
+            }
+        }
     }
 
     /** On the fold a front is half a piece, and one cut gives both backs, both pockets, both ties. */

@@ -31,11 +31,14 @@ public final class OrderChanges {
     /**
      * Returns the changes worth a word, the most telling first: fewer lays, or fabric out of proportion.
      *
+     * @param effort for all of them together
      * @param most how many to return
      */
     public static List<Change> of(
-            CutOrder order, LayLimits limits, PlyLength lengths, Aim aim, CutPlan plan, Effort each, int most) {
+            CutOrder order, LayLimits limits, PlyLength lengths, Aim aim, CutPlan plan, Effort effort, int most) {
         Length fabric = fabric(plan, lengths);
+        int plans = 2 * MOST_GARMENTS * order.colours().size() * order.sizes().size();
+        Effort each = new Effort(effort.deterministicSeconds() / plans, effort.seed(), effort.enough());
         List<Change> telling = new ArrayList<>();
         for (int colour = 0; colour < order.colours().size(); colour++) {
             for (int size = 0; size < order.sizes().size(); size++) {

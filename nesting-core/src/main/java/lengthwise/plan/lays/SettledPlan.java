@@ -44,10 +44,12 @@ public record SettledPlan(CutPlan plan, PlyLength guess, Length byGuess, boolean
      *
      * @param net length of a garment of each size: its area over the cuttable width
      * @param ends what a ply has beyond its marker
+     * @param effort for all rounds together
      */
     public static Outcome of(
             CutOrder order, LayLimits limits, List<Length> net, Length ends, Aim aim, Effort effort, Markers markers) {
         PlyLength least = new PlyLength(ends, net);
+        Effort each = new Effort(effort.deterministicSeconds() / ROUNDS, effort.seed(), effort.enough());
         MarkerLengths lengths = new MarkerLengths(net, ends, limits.table().isPresent());
         for (List<Integer> sample : samples(order, limits, net, least)) {
             Optional<Length> marker = markers.length(sample);
@@ -60,7 +62,7 @@ public record SettledPlan(CutPlan plan, PlyLength guess, Length byGuess, boolean
         Answer last = new Answer.NotFound();
         for (int round = 0; round < ROUNDS && !(round > 0 && effort.enough().getAsBoolean()); round++) {
             PlyLength guess = lengths.guess();
-            last = CutOrderPlanning.plan(order, limits, guess, aim, effort);
+            last = CutOrderPlanning.plan(order, limits, guess, aim, each);
             if (!(last instanceof Answer.Planned planned)) {
                 break;
             }
