@@ -3,6 +3,7 @@ package lengthwise.cli;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import lengthwise.job.Orders;
 import lengthwise.job.Orders.FabricOrder;
 import lengthwise.model.MarkerOrder;
@@ -36,17 +37,38 @@ final class Budget {
     private double left;
 
     Budget(Orders orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
+        this(
+                orders.fabrics().stream().mapToDouble(Budget::weight).sum(),
+                orders.fabrics().stream()
+                        .map(FabricOrder::order)
+                        .mapToDouble(Budget::deserved)
+                        .sum(),
+                seconds,
+                iterations,
+                time);
+    }
+
+    private Budget(
+            double weight, double markers, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
         this.iterations = iterations;
         this.clock = seconds != null || iterations == null;
         this.time = time;
-        this.left = orders.fabrics().stream().mapToDouble(Budget::weight).sum();
-        double markers = orders.fabrics().stream()
-                .map(FabricOrder::order)
-                .mapToDouble(Budget::deserved)
-                .sum();
+        this.left = weight;
         double enough = Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, markers));
         this.whole = seconds != null ? seconds : enough * left / markers;
         this.end = time.instant().plusMillis((long) (whole * 1000));
+    }
+
+    /** Returns the budget for a marker of each of some orders, and nothing beside them. */
+    static Budget forEach(
+            List<MarkerOrder> orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
+        double deserved = orders.stream().mapToDouble(Budget::deserved).sum();
+        return new Budget(deserved, deserved, seconds, iterations, time);
+    }
+
+    /** Returns the seconds that are thought enough for a marker of an order. */
+    static double enough(MarkerOrder order) {
+        return Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, deserved(order)));
     }
 
     private static double weight(FabricOrder fabric) {

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
             MarkerCommand.class,
+            EstimateCommand.class,
             CheckCommand.class,
             InspectCommand.class,
             ExportCommand.class,
@@ -109,6 +110,6 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new CommandLine.ParameterException(
-                spec.commandLine(), "Say what to do: marker, check, inspect or export.");
+                spec.commandLine(), "Say what to do: marker, estimate, check, inspect, export or plan.");
     }
 }

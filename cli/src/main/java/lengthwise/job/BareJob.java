@@ -122,9 +122,7 @@ public final class BareJob {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                JobFabric.Across.UNSAID);
+                Optional.empty());
     }
 
     /** Pieces with lettered cuts; the others are left to be assumed, and said. */

@@ -42,6 +42,20 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
         T of(Entry entry) throws JobException;
     }
 
+    /** A step of reading that complains in one clause, without a place. */
+    interface Step<T> {
+        T take() throws JobException;
+    }
+
+    /** Takes a step; what it complains of is a complaint about the value. */
+    <T> T placing(Step<T> step) throws JobException {
+        try {
+            return step.take();
+        } catch (JobException unplaced) {
+            throw error(String.valueOf(unplaced.getMessage()));
+        }
+    }
+
     /** A complaint about the value. */
     JobException error(String what) {
         return complaint(place(file, node), key, what);
@@ -124,6 +138,10 @@ record Entry(String file, String key, String name, Place keyPlace, Node node) {
 
     boolean isText() {
         return node instanceof ScalarNode && !isNothing();
+    }
+
+    boolean isMapping() {
+        return node instanceof MappingNode;
     }
 
     /** Says whether there is a key and no value. */

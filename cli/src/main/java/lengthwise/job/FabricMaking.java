@@ -112,7 +112,11 @@ final class FabricMaking {
                 fabric.soldBy(),
                 said.flaws().stream().map(flaw -> flaw(fabric, flaw)).toList(),
                 said.there().map(there -> onHand(fabric, there)),
-                fabric.pile());
+                fabric.pile(),
+                new Fabric.Buying(
+                        said.buying().squaring(),
+                        said.buying().flaws(),
+                        said.buying().weight()));
     }
 
     /** Returns where the line of a border lies in the marker. */

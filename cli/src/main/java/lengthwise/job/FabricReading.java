@@ -46,6 +46,30 @@ final class FabricReading {
     private static final Pattern FILE_NAME =
             Pattern.compile("[^/\\\\:*?\"<>|.\\p{Cntrl}][^/\\\\:*?\"<>|\\p{Cntrl}]{0,59}");
 
+    private static final String[] KEYS = Stream.of(
+                    List.of(
+                            "for",
+                            "width",
+                            "unusable-edge",
+                            "direction",
+                            "pile",
+                            "most-stretch",
+                            "right-side",
+                            "repeat",
+                            "shrinkage",
+                            "spread",
+                            "price",
+                            "sold-by",
+                            "border",
+                            "zones",
+                            "flaws",
+                            "length",
+                            "outline",
+                            "already-cut"),
+                    BuyingReading.KEYS)
+            .flatMap(List::stream)
+            .toArray(String[]::new);
+
     private final Measuring measuring;
 
     FabricReading(Measuring measuring) {
@@ -57,26 +81,7 @@ final class FabricReading {
             throw entry.keyError("the name of a fabric names its marker's file, so it has at most 60 letters, "
                     + "none of / \\ : * ? \" < > | and no point at its ends");
         }
-        Fields fabric = entry.fields(
-                "a block that begins with width: 150 cm",
-                "for",
-                "width",
-                "unusable-edge",
-                "direction",
-                "pile",
-                "most-stretch",
-                "right-side",
-                "repeat",
-                "shrinkage",
-                "spread",
-                "price",
-                "sold-by",
-                "border",
-                "zones",
-                "flaws",
-                "length",
-                "outline",
-                "already-cut");
+        Fields fabric = entry.fields("a block that begins with width: 150 cm", KEYS);
         String role = fabric.read("for", e -> e.text("what the fabric is for, such as shell or lining"))
                 .orElse(entry.name());
         Length width = measuring.positive(fabric.need("width", "150 cm"), WIDEST);
@@ -113,7 +118,8 @@ final class FabricReading {
                 there,
                 pile,
                 cutAlready,
-                across(fabric, width));
+                across(fabric, width),
+                new BuyingReading(measuring, this::price).read(fabric));
     }
 
     private JobCutAlready cutAlready(Entry entry) throws JobException {

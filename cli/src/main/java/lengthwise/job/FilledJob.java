@@ -68,6 +68,7 @@ public final class FilledJob {
                 said.there(),
                 said.pile(),
                 said.cutAlready(),
-                said.across());
+                said.across(),
+                said.buying());
     }
 }

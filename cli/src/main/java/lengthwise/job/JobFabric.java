@@ -22,6 +22,7 @@ import lengthwise.model.Spread;
  * @param there how much of it there is; empty where it is to be bought
  * @param cutAlready what is cut of it, where the job goes on with a marker
  * @param across its border print and its zones
+ * @param buying the widths it is on offer in, its weight, what is bought beyond the need
  */
 public record JobFabric(
         String name,
@@ -40,7 +41,8 @@ public record JobFabric(
         Optional<There> there,
         Optional<Pile> pile,
         Optional<JobCutAlready> cutAlready,
-        Across across) {
+        Across across,
+        JobBuying buying) {
     public JobFabric {
         flaws = List.copyOf(flaws);
     }
@@ -79,42 +81,83 @@ public record JobFabric(
                 there,
                 pile,
                 Optional.empty(),
-                Across.UNSAID);
+                Across.UNSAID,
+                JobBuying.UNSAID);
     }
 
     JobFabric withCutAlready(Optional<JobCutAlready> cut) {
-        return with(name, spread, cut);
+        return with(name, width, direction, spread, price, cut, buying);
     }
 
     /** Returns the same cloth laid another way, whole. */
     JobFabric withForm(Spread.Form form) {
-        return with(name, spread.withForm(form), Optional.empty());
+        return with(name, width, direction, spread.withForm(form), price, Optional.empty(), buying);
     }
 
     /** Returns the same cloth under another name, laid another way, whole. */
     JobFabric as(String otherName, JobSpread otherSpread) {
-        return with(otherName, otherSpread, Optional.empty());
+        return with(otherName, width, direction, otherSpread, price, Optional.empty(), buying);
     }
 
-    private JobFabric with(String otherName, JobSpread otherSpread, Optional<JobCutAlready> otherCut) {
+    /** Returns the same cloth in a width that is on offer, and in no other. */
+    public JobFabric at(JobBuying.Offer offer) {
+        return with(
+                name,
+                offer.width(),
+                direction,
+                spread,
+                offer.price().or(() -> price),
+                cutAlready,
+                buying.withWidths(List.of()));
+    }
+
+    /** Returns the same cloth taken to have another direction. */
+    public JobFabric withDirection(Direction other) {
+        return with(name, width, Optional.of(other), spread, price, cutAlready, buying);
+    }
+
+    /** Returns the widths on offer: its own where the job names none. */
+    public List<JobBuying.Offer> offers() {
+        return buying.widths().isEmpty() ? List.of(new JobBuying.Offer(width, Optional.empty())) : buying.widths();
+    }
+
+    /** Returns how far from the near selvedge the farthest place lies that the job names: a narrower cloth has no such place. */
+    public Length reach() {
+        Length zones = across.zones().stream().map(Zone::to).reduce(Length.ZERO, Length::max);
+        Length border = across.border().map(Border::fromSelvedge).orElse(Length.ZERO);
+        Length flawed = flaws.stream()
+                .map(flaw -> flaw.fromSelvedge().plus(flaw.width()))
+                .reduce(Length.ZERO, Length::max);
+        return Length.max(Length.max(zones, border), flawed);
+    }
+
+    private JobFabric with(
+            String otherName,
+            Length otherWidth,
+            Optional<Direction> otherDirection,
+            JobSpread otherSpread,
+            Optional<Price> otherPrice,
+            Optional<JobCutAlready> otherCut,
+            JobBuying otherBuying) {
         return new JobFabric(
                 otherName,
                 role,
-                width,
+                otherWidth,
                 unusableEdge,
-                direction,
+                otherDirection,
                 mostStretch,
                 rightSide,
                 repeat,
                 shrinkage,
                 otherSpread,
-                price,
+                otherPrice,
                 soldBy,
                 flaws,
                 there,
                 pile,
                 otherCut,
-                across);
+                across,
+                otherBuying);
     }
 
     /** What is not the same all across the cloth. */

@@ -155,6 +155,7 @@ public final class JobWriter {
         }
         fabric.price().ifPresent(price -> line("    price: " + price(price)));
         fabric.soldBy().ifPresent(step -> line("    sold-by: " + length(step), "the shop's step"));
+        buying(fabric.buying());
         fabric.there()
                 .ifPresent(there -> line(
                         there.corners().isEmpty()
@@ -173,6 +174,26 @@ public final class JobWriter {
             fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));
         }
         fabric.cutAlready().ifPresent(cut -> line("    already-cut: " + cutAlready(cut)));
+    }
+
+    private void buying(JobBuying buying) {
+        if (!buying.widths().isEmpty()) {
+            line("    widths: "
+                    + buying.widths().stream().map(this::offer).collect(Collectors.joining(", ", "[", "]")));
+        }
+        buying.weight().ifPresent(grams -> line("    weight: " + plain(BigDecimal.valueOf(grams)) + " g/m²"));
+        if (!buying.squaring().equals(Length.ZERO)) {
+            line("    squaring: {each-end: " + length(buying.squaring()) + "}");
+        }
+        if (buying.flaws() > 0) {
+            line("    flaws-allowance: " + percent(buying.flaws()), "bought more for flaws");
+        }
+    }
+
+    private String offer(JobBuying.Offer offer) {
+        return offer.price()
+                .map(price -> "{width: %s, price: %s}".formatted(length(offer.width()), price(price)))
+                .orElseGet(() -> length(offer.width()));
     }
 
     private String cutAlready(JobCutAlready cut) {

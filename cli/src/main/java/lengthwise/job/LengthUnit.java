@@ -36,7 +36,7 @@ public enum LengthUnit {
         return symbol;
     }
 
-    boolean isMetric() {
+    public boolean isMetric() {
         return this == MM || this == CM || this == M;
     }
 

@@ -137,6 +137,28 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         return of(job, folder, (key, what) -> new JobException(what), List.of());
     }
 
+    /**
+     * Returns the order of a fabric for the same fabric in a width on offer; every piece of it lies by the same rules.
+     *
+     * @param said the fabric of the job
+     * @throws JobException in a sentence, without a place, if the cloth is too narrow for what the job says of it
+     */
+    public static MarkerOrder inWidth(Job job, FabricOrder fabric, JobFabric said, JobBuying.Offer offer)
+            throws JobException {
+        JobFabric offered = said.at(offer);
+        Fabric cloth = FabricMaking.of(offered, new Assumptions());
+        if (cloth.cuttableWidth().micrometres() <= 0) {
+            throw new JobException("Nothing is left to cut from between its selvedges.");
+        }
+        if (said.reach().compareTo(offer.width()) > 0) {
+            throw new JobException("The job names a place on it that lies %s from the near selvedge."
+                    .formatted(LengthText.print(said.reach(), LengthUnit.CM)));
+        }
+        return fabric.order()
+                .withFabric(cloth)
+                .withLying(LyingMaking.of(job, offered, cloth, (key, what) -> new JobException(what)));
+    }
+
     private static Orders of(Job job, Path folder, Complaints complaints, List<String> warnings) throws JobException {
         List<String> allWarnings = new ArrayList<>(warnings);
         PatternBook book = PatternBook.read(job, folder, complaints, allWarnings);

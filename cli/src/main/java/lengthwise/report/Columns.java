@@ -8,14 +8,22 @@ final class Columns {
 
     /** Returns a line for each row, ended by a line feed; columns are as wide as their widest cell, and set to the left. */
     static String of(List<List<String>> rows) {
+        return set(rows, false);
+    }
+
+    /** Returns the same, all columns but the first set to the right. */
+    static String ofFigures(List<List<String>> rows) {
+        return set(rows, true);
+    }
+
+    private static String set(List<List<String>> rows, boolean right) {
         StringBuilder table = new StringBuilder();
         for (List<String> row : rows) {
             StringBuilder line = new StringBuilder();
             for (int column = 0; column < row.size(); column++) {
                 String cell = row.get(column);
-                line.append(column == 0 ? "" : "  ")
-                        .append(cell)
-                        .append(" ".repeat(widest(rows, column) - length(cell)));
+                String blanks = " ".repeat(widest(rows, column) - length(cell));
+                line.append(column == 0 ? "" : "  ").append(right && column > 0 ? blanks + cell : cell + blanks);
             }
             table.append(line.toString().stripTrailing()).append('\n');
         }

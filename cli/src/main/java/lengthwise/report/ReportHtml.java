@@ -205,6 +205,18 @@ final class ReportHtml {
                                     Figures.fixed(1 - fabric.shrinkage().lengthwise(), 3)),
                     purchase.shrinkage());
         }
+        if (fabric.buying().squaring().micrometres() > 0) {
+            length(
+                    "to cut both ends square, %s each"
+                            .formatted(LengthWords.both(fabric.buying().squaring())),
+                    purchase.squaring());
+        }
+        if (fabric.buying().flaws() > 0) {
+            length(
+                    "for flaws, %s of all this"
+                            .formatted(Figures.percent(fabric.buying().flaws())),
+                    purchase.flaws());
+        }
         length("rounded up to the shop's step of " + LengthWords.both(fabric.soldBy()), purchase.rounding());
         html.open("tr", "class", "sum").element("td", "to buy");
         html.element("td", LengthWords.metricUp(purchase.buy()), "class", "number");
@@ -250,6 +262,9 @@ final class ReportHtml {
         area("between the pieces", "#e3b98a", waste.betweenPieces(), waste.bought());
         area("along the edges, not cuttable", "#8c979b", waste.edges(), waste.bought());
         area("at both ends", "#5a666b", waste.ends(), waste.bought());
+        if (waste.allowances() > 0) {
+            area("bought for squaring and flaws", "#c7b6d0", waste.allowances(), waste.bought());
+        }
         area("left over from the shop's step, still whole cloth", "#ffffff", waste.leftOver(), waste.bought());
         html.open("tr", "class", "sum")
                 .element("td", fabric.isWashedFirst() ? "bought, as it measures washed" : "bought");
@@ -286,8 +301,10 @@ final class ReportHtml {
                 "aria-label",
                 "Shares of the cloth, as in the table");
         double x = 0.2;
-        double[] areas = {waste.pieces(), waste.betweenPieces(), waste.edges(), waste.ends(), waste.leftOver()};
-        List<String> fills = List.of("#9db8ab", "#e3b98a", "#8c979b", "#5a666b", "#ffffff");
+        double[] areas = {
+            waste.pieces(), waste.betweenPieces(), waste.edges(), waste.ends(), waste.allowances(), waste.leftOver()
+        };
+        List<String> fills = List.of("#9db8ab", "#e3b98a", "#8c979b", "#5a666b", "#c7b6d0", "#ffffff");
         for (int i = 0; i < areas.length; i++) {
             double wide = Math.max(0, areas[i] / waste.bought() * 179.6);
             html.empty(

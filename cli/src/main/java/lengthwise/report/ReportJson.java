@@ -110,6 +110,8 @@ final class ReportJson {
         }
         length("ends_mm", purchase.ends());
         length("shrinkage_mm", purchase.shrinkage());
+        length("squaring_mm", purchase.squaring());
+        length("flaws_mm", purchase.flaws());
         length("rounding_mm", purchase.rounding());
         length("buy_mm", purchase.buy());
         length("sold_by_mm", fabric.soldBy());
@@ -128,6 +130,7 @@ final class ReportJson {
         number("between_pieces_mm2", waste.betweenPieces(), 1);
         number("edges_mm2", waste.edges(), 1);
         number("ends_mm2", waste.ends(), 1);
+        number("allowances_mm2", waste.allowances(), 1);
         number("left_over_mm2", waste.leftOver(), 1);
         json.writeEndObject();
         pieces(marker);

@@ -37,26 +37,7 @@ public final class ReportTable {
                             ? Figures.money(fabricRun.purchase().cost().getAsDouble())
                             : "-"));
         }
-        StringBuilder table = new StringBuilder();
-        for (List<String> row : rows) {
-            StringBuilder line = new StringBuilder();
-            for (int column = 0; column < row.size(); column++) {
-                int width = widest(rows, column);
-                String cell = row.get(column);
-                String blanks = " ".repeat(width - cell.codePointCount(0, cell.length()));
-                line.append(column == 0 ? cell + blanks : "  " + blanks + cell);
-            }
-            table.append(line.toString().stripTrailing()).append('\n');
-        }
-        return table.toString();
-    }
-
-    private static int widest(List<List<String>> rows, int column) {
-        return rows.stream()
-                .mapToInt(
-                        row -> row.get(column).codePointCount(0, row.get(column).length()))
-                .max()
-                .orElse(0);
+        return Columns.ofFigures(rows);
     }
 
     private static String metres(long micrometres) {

@@ -199,7 +199,12 @@ final class RandomJobs {
                         Optional.empty(),
                         new Across(
                                 maybe(() -> new Border(new Length(random.nextLong(400_000)), one(Selvedge.values()))),
-                                chance() ? List.of() : List.of(new Zone(one(NAMES), Length.ZERO, length(400_000)))))
+                                chance() ? List.of() : List.of(new Zone(one(NAMES), Length.ZERO, length(400_000)))),
+                        new JobBuying(
+                                List.of(),
+                                chance() ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(1, 50_000) / 10.0),
+                                chance() ? Length.ZERO : length(90_000),
+                                chance() ? 0 : random.nextInt(500) / 1000.0))
                 .withCutAlready(
                         spread.compare().isPresent()
                                 ? Optional.empty()

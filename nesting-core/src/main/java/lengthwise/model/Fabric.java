@@ -2,6 +2,7 @@ package lengthwise.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lengthwise.geometry.Box;
 
 /**
@@ -16,6 +17,7 @@ import lengthwise.geometry.Box;
  * @param flaws bad rectangles, in marker coordinates (after washing, if pre-washed)
  * @param onHand what there is of it; empty where as much as need be can be bought
  * @param pile where it has one; such a fabric is one-way
+ * @param buying what is bought of it beyond the need, and what it weighs
  */
 public record Fabric(
         String name,
@@ -31,12 +33,66 @@ public record Fabric(
         Length soldBy,
         List<Box> flaws,
         Optional<OnHand> onHand,
-        Optional<Pile> pile) {
+        Optional<Pile> pile,
+        Buying buying) {
     /** Two selvedges cannot be laid edge to edge more exactly than this: common practice, no source. */
     private static final Length LEAST_JOIN = Length.ofMillimetres(1);
 
     public Fabric {
         flaws = List.copyOf(flaws);
+    }
+
+    /** Cloth that is bought just as it is needed, of unknown weight. */
+    public Fabric(
+            String name,
+            String role,
+            Length width,
+            UnusableEdge unusableEdge,
+            Direction direction,
+            Optional<Axis> mostStretch,
+            Optional<Repeat> repeat,
+            Shrinkage shrinkage,
+            Spread spread,
+            Optional<Price> price,
+            Length soldBy,
+            List<Box> flaws,
+            Optional<OnHand> onHand,
+            Optional<Pile> pile) {
+        this(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                onHand,
+                pile,
+                Buying.JUST_ENOUGH);
+    }
+
+    /**
+     * What the maker buys beyond what is laid, and what the cloth weighs.
+     *
+     * @param squaring what is cut off each end of the bought length to make it square
+     * @param flaws what is bought more for flaws that are not known yet: a share of what is needed, 0.03 for 3 %
+     * @param weight in grams per square metre, where known
+     */
+    public record Buying(Length squaring, double flaws, OptionalDouble weight) {
+        /** Nothing more, and the weight is not known. */
+        public static final Buying JUST_ENOUGH = new Buying(Length.ZERO, 0, OptionalDouble.empty());
+
+        /** Returns the weight of a length of cloth in grams, where it is known. */
+        public OptionalDouble grams(Length length, Length width) {
+            return weight.isPresent()
+                    ? OptionalDouble.of(weight.getAsDouble() * length.millimetres() * width.millimetres() / 1e6)
+                    : weight;
+        }
     }
 
     /** The strips along the two selvedges: the one at y = 0 and the far one. */
@@ -141,7 +197,8 @@ public record Fabric(
                 soldBy,
                 otherFlaws,
                 onHand,
-                pile);
+                pile,
+                buying);
     }
 
     /** Returns the same fabric of which there is just so much. */
@@ -160,7 +217,8 @@ public record Fabric(
                 soldBy,
                 flaws,
                 Optional.of(there),
-                pile);
+                pile,
+                buying);
     }
 
     /**

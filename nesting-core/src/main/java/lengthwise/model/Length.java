@@ -30,6 +30,11 @@ public record Length(long micrometres) implements Comparable<Length> {
         return new Length(StrictMath.round(micrometres * factor));
     }
 
+    /** Returns the least multiple of a step that is not below this. */
+    public Length upTo(Length step) {
+        return new Length(-Math.floorDiv(-micrometres, step.micrometres) * step.micrometres);
+    }
+
     public static Length max(Length a, Length b) {
         return a.micrometres >= b.micrometres ? a : b;
     }

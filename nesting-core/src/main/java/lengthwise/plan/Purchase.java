@@ -10,13 +10,24 @@ import lengthwise.model.Length;
  * @param marker the marker's length as laid, once for each length of cloth that lies under it
  * @param ends the end allowances of all plies
  * @param shrinkage what washing takes, where the cloth is washed before cutting
+ * @param squaring what is cut off to make both ends of the bought length square
+ * @param flaws what is bought more for flaws that are not known yet
  * @param rounding what the shop's step adds
  * @param cost price of {@code buy}; empty where the fabric has no price
  */
-public record Purchase(Length marker, Length ends, Length shrinkage, Length rounding, Length buy, OptionalDouble cost) {
+public record Purchase(
+        Length marker,
+        Length ends,
+        Length shrinkage,
+        Length squaring,
+        Length flaws,
+        Length rounding,
+        Length buy,
+        OptionalDouble cost) {
     /**
-     * Returns (marker + both ends) / (1 − s), as often as the cloth is laid, rounded up to the shop's step from the exact length. The division, not a
-     * multiplication by 1 + s, is what brings the length back after washing.
+     * Returns (marker + both ends) / (1 − s), as often as the cloth is laid, and the two allowances on it, rounded up to the
+     * shop's step from the exact length. The division, not a multiplication by 1 + s, is what brings the length back after
+     * washing. The allowance for flaws is a share of all that comes before it.
      */
     public static Purchase of(Length marker, Fabric fabric) {
         int lengths = fabric.spread().lengths();
@@ -32,14 +43,26 @@ public record Purchase(Length marker, Length ends, Length shrinkage, Length roun
      */
     public static Purchase of(Length markers, Length ends, Fabric fabric) {
         Length laid = markers.plus(ends);
-        Length needed = new Length((long) StrictMath.ceil(laid.micrometres() / fabric.lengthKept() - 1e-6));
-        long step = Math.max(1, fabric.soldBy().micrometres());
-        Length buy = new Length((needed.micrometres() + step - 1) / step * step);
+        Length washed = ceil(laid.micrometres() / fabric.lengthKept());
+        Length squaring = fabric.buying().squaring().times(2);
+        Length square = washed.plus(squaring);
+        Length needed = ceil(square.micrometres() * (1 + fabric.buying().flaws()));
+        Length buy = needed.upTo(Length.max(fabric.soldBy(), new Length(1)));
         OptionalDouble cost = fabric.price().isPresent()
                 ? OptionalDouble.of(fabric.price().get().amount()
                         * buy.micrometres()
                         / fabric.price().get().per().micrometres())
                 : OptionalDouble.empty();
-        return new Purchase(markers, ends, needed.minus(laid), buy.minus(needed), buy, cost);
+        return new Purchase(
+                markers, ends, washed.minus(laid), squaring, needed.minus(square), buy.minus(needed), buy, cost);
+    }
+
+    /** Returns what is needed, exactly: what is bought without the rounding. */
+    public Length needed() {
+        return buy.minus(rounding);
+    }
+
+    private static Length ceil(double micrometres) {
+        return new Length((long) StrictMath.ceil(micrometres - 1e-6));
     }
 }

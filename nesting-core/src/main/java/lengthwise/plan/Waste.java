@@ -10,15 +10,17 @@ import lengthwise.model.Placement;
 
 /**
  * Where the cloth of one marker goes, all layers together, as areas on the table (after washing, if the cloth is washed
- * first), in mm². The five kinds add up to the cloth that is bought.
+ * first), in mm². The six kinds add up to the cloth that is bought.
  *
  * @param pieces what is cut and kept: net area of the laid pieces
  * @param betweenPieces marker length × cuttable width, less the pieces; flaws count here
  * @param edges the unusable edges along the marker, less what pieces with an edge on the selvedge use of them
  * @param ends both end allowances, over the whole width
+ * @param allowances bought for squaring the ends and for flaws
  * @param leftOver what the shop's step adds: whole cloth, a remnant
  */
-public record Waste(double pieces, double betweenPieces, double edges, double ends, double leftOver) {
+public record Waste(
+        double pieces, double betweenPieces, double edges, double ends, double allowances, double leftOver) {
     /** Returns the split for a marker whose purchase is known. */
     public static Waste of(Marker marker, Purchase purchase) {
         Fabric fabric = marker.order().fabric();
@@ -34,6 +36,10 @@ public record Waste(double pieces, double betweenPieces, double edges, double en
                 cuttable - (pieces - onSelvedge),
                 underMarker - cuttable - onSelvedge,
                 abreast * area(purchase.ends(), fabric.laidWidth()),
+                abreast
+                        * area(
+                                purchase.squaring().plus(purchase.flaws()).scaled(fabric.lengthKept()),
+                                fabric.laidWidth()),
                 abreast * area(purchase.rounding().scaled(fabric.lengthKept()), fabric.laidWidth()));
     }
 
@@ -48,14 +54,14 @@ public record Waste(double pieces, double betweenPieces, double edges, double en
                 .sum();
     }
 
-    /** Returns the cloth that lies on the table for this marker, without what is left over. */
+    /** Returns the cloth that lies on the table for this marker, without allowances and what is left over. */
     public double laid() {
         return pieces + betweenPieces + edges + ends;
     }
 
     /** Returns the cloth that is bought, as it measures on the table. */
     public double bought() {
-        return laid() + leftOver;
+        return laid() + allowances + leftOver;
     }
 
     /** Returns the share of the laid cloth that becomes pieces, from 0 to 1; never above the marker efficiency. */

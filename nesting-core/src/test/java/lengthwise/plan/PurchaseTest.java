@@ -2,6 +2,7 @@ package lengthwise.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.OptionalDouble;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Shrinkage;
@@ -46,6 +47,40 @@ class PurchaseTest {
                         Length.ofMillimetres(millimetres),
                         TestFabric.plain().soldBy(step).fabric())
                 .buy();
+    }
+
+    /** 25 000 yd and 3 % wastage are 25 750 yd: autogarment.com, "calculate fabric consumption". */
+    @Test
+    void flawsAreAShareOnTop() {
+        Fabric fabric = with(Length.ZERO, 0.03).fabric();
+        assertThat(Purchase.of(YARD.times(25_000), fabric).needed()).isEqualTo(YARD.times(25_750));
+    }
+
+    /** By hand: (1000 + 2 × 20) / 0.97 = 1072.165, + 2 × 30 = 1132.165, × 1.02 = 1154.808, to 1200. */
+    @Test
+    void everyAllowanceStandsByItselfAndTogetherTheyAreWhatIsBought() {
+        Purchase purchase = Purchase.of(
+                Length.ofMillimetres(1000),
+                with(Length.ofMillimetres(30), 0.02)
+                        .endAllowance(20)
+                        .shrinkage(0.03, 0.02, Shrinkage.Handling.PRE_WASH)
+                        .soldBy(Length.ofMillimetres(100))
+                        .fabric());
+        assertThat(purchase.shrinkage()).isEqualTo(new Length(32_165));
+        assertThat(purchase.squaring()).isEqualTo(Length.ofMillimetres(60));
+        assertThat(purchase.flaws().micrometres()).isBetween(22_643L, 22_644L);
+        assertThat(purchase.buy()).isEqualTo(Length.ofMillimetres(1200));
+        assertThat(purchase.marker()
+                        .plus(purchase.ends())
+                        .plus(purchase.shrinkage())
+                        .plus(purchase.squaring())
+                        .plus(purchase.flaws())
+                        .plus(purchase.rounding()))
+                .isEqualTo(purchase.buy());
+    }
+
+    private static TestFabric with(Length squaring, double flaws) {
+        return TestFabric.plain().buying(new Fabric.Buying(squaring, flaws, OptionalDouble.empty()));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
@@ -42,6 +43,21 @@ class WasteTest {
         assertThat(waste.ends()).isCloseTo(61_600, within(1e-3));
         assertThat(waste.laid()).isCloseTo(5040.0 * 1540, within(1e-3));
         assertThat(waste.leftOver()).isZero();
+    }
+
+    /** By hand: 60 mm for squaring and 2 % of 1100 mm for flaws, over 1.50 m of width; all kinds make up what is bought. */
+    @Test
+    void allowancesAreAKindOfTheirOwn() {
+        Fabric fabric = TestFabric.plain()
+                .endAllowance(20)
+                .buying(new Fabric.Buying(Length.ofMillimetres(30), 0.02, OptionalDouble.empty()))
+                .soldBy(Length.ofMillimetres(100))
+                .fabric();
+        Marker marker = marker(fabric, 1000, TestPieces.rectangle("block", 1000, 1460));
+        Purchase purchase = Purchase.of(marker.length(), fabric);
+        Waste waste = Waste.of(marker, purchase);
+        assertThat(waste.allowances()).isCloseTo(82.0 * 1500, within(1e-3));
+        assertThat(waste.bought()).isCloseTo(1200.0 * 1500, within(1e-3));
     }
 
     /** 1.00 m × 0.73 m on cloth 1.50 m wide, folded, edges 2 cm: both layers count, so edges are 2 × 2 cm × 1 m. */

@@ -25,6 +25,7 @@ public final class TestFabric {
     private Length soldBy = new Length(1);
     private List<Box> flaws = List.of();
     private Optional<OnHand> onHand = Optional.empty();
+    private Fabric.Buying buying = Fabric.Buying.JUST_ENOUGH;
 
     private TestFabric() {}
 
@@ -91,6 +92,11 @@ public final class TestFabric {
         return this;
     }
 
+    public TestFabric buying(Fabric.Buying value) {
+        buying = value;
+        return this;
+    }
+
     public TestFabric flaws(Box... boxes) {
         flaws = List.of(boxes);
         return this;
@@ -124,6 +130,7 @@ public final class TestFabric {
                 soldBy,
                 flaws,
                 onHand,
-                Optional.empty());
+                Optional.empty(),
+                buying);
     }
 }
