@@ -51,11 +51,7 @@ final class CheckCommand implements Callable<Integer> {
             ExitCode worst = ExitCode.DONE;
             for (Path marker : markers) {
                 MarkerDrawing drawing = MarkerSvgReader.read(marker);
-                List<Violation> violations = MarkerCheck.violations(
-                        order(orders, drawing, marker),
-                        drawing.pieces(),
-                        drawing.length(),
-                        MarkerCheck.OUTSIDE_TOLERANCE);
+                List<Violation> violations = violations(orders, drawing, marker);
                 if (violations.isEmpty()) {
                     out.println(String.format(
                             Locale.ROOT,
@@ -74,6 +70,12 @@ final class CheckCommand implements Callable<Integer> {
             err.println("lengthwise: " + bad.getMessage());
             return ExitCode.BAD_INPUT.number();
         }
+    }
+
+    /** Returns what is wrong with a marker that was read back. */
+    static List<Violation> violations(Orders orders, MarkerDrawing drawing, Path marker) throws JobException {
+        return MarkerCheck.violations(
+                order(orders, drawing, marker), drawing.pieces(), drawing.length(), MarkerCheck.OUTSIDE_TOLERANCE);
     }
 
     private static MarkerOrder order(Orders orders, MarkerDrawing drawing, Path marker) throws JobException {

@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             InspectCommand.class,
             ExportCommand.class,
-            PlanCommand.class
+            PlanCommand.class,
+            PrintCommand.class
         })
 public final class Main implements Runnable {
     @Spec
@@ -110,6 +111,6 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new CommandLine.ParameterException(
-                spec.commandLine(), "Say what to do: marker, estimate, check, inspect, export or plan.");
+                spec.commandLine(), "Say what to do: marker, estimate, plan, check, inspect, export or print.");
     }
 }

@@ -55,6 +55,9 @@ class ArchitectureTest {
     static final ArchRule BATIK_IN_DRAWINGS_ONLY = usedOnlyIn("org.apache.batik..", DRAWINGS);
 
     @ArchTest
+    static final ArchRule PDFBOX_IN_ONE_PLACE = usedOnlyIn("org.apache.pdfbox..", "lengthwise.pdf..");
+
+    @ArchTest
     static final ArchRule PICOCLI_IN_THE_COMMANDS_ONLY = usedOnlyIn("picocli..", "lengthwise.cli..");
 
     @ArchTest

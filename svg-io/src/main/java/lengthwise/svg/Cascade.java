@@ -29,10 +29,13 @@ final class Cascade {
     private static final long MOST_MATCHES = 20_000_000;
 
     private final CSSEngine engine;
+    private final List<String> properties;
     private final IdentityHashMap<Element, Map<String, String>> known = new IdentityHashMap<>();
     private final List<String> complaints = new ArrayList<>();
 
-    Cascade(SVGOMDocument document, String file) throws DrawingException {
+    /** @param properties the names of those that are asked for */
+    Cascade(SVGOMDocument document, String file, List<String> properties) throws DrawingException {
+        this.properties = properties;
         tame(document, file);
         engine = ((SVGDOMImplementation) document.getImplementation()).createCSSEngine(document, new NoScreen());
         engine.setCSSEngineUserAgent(new CSSEngineUserAgent() {
@@ -69,7 +72,7 @@ final class Cascade {
         }
     }
 
-    /** Returns what is declared for this element alone: the properties that {@link Style} knows, as text. */
+    /** Returns what is declared for this element alone: the properties asked for, as text. */
     Map<String, String> of(Element element) {
         return known.computeIfAbsent(element, this::declared);
     }
@@ -78,7 +81,7 @@ final class Cascade {
         Map<String, String> declared = new HashMap<>();
         try {
             StyleMap values = engine.getCascadedStyleMap((CSSStylableElement) element, null);
-            for (String property : Style.PROPERTIES) {
+            for (String property : properties) {
                 Value value = values.getValue(engine.getPropertyIndex(property));
                 if (value != null && value != ValueConstants.INHERIT_VALUE) {
                     declared.put(property, value.getCssText());

@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import lengthwise.drawing.DrawingException;
+import lengthwise.drawing.Painted;
 import lengthwise.drawing.Pen;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
@@ -54,11 +56,36 @@ public final class MarkerSvgReader {
      *     that cannot be read
      */
     public static MarkerDrawing read(Path file) throws DrawingException {
-        return new MarkerSvgReader(file).read();
+        return new MarkerSvgReader(file).read(SafeXml.read(file));
     }
 
-    private MarkerDrawing read() throws DrawingException {
-        Element root = SafeXml.read(file).document().getDocumentElement();
+    /**
+     * Reads a file like {@link #read}, with all that is painted in it.
+     *
+     * @throws DrawingException as there
+     */
+    public static MarkerPainting painting(Path file) throws DrawingException {
+        MarkerSvgReader reader = new MarkerSvgReader(file);
+        SafeXml.Read source = SafeXml.read(file);
+        MarkerDrawing marker = reader.read(source);
+        Element root = source.document().getDocumentElement();
+        Point corner = reader.corner(root);
+        AffineTransform toCloth = AffineTransform.getTranslateInstance(corner.x() / 1000.0, corner.y() / 1000.0);
+        toCloth.scale(0.001, 0.001);
+        toCloth.concatenate(reader.frame(root, marker.length(), marker.cuttableWidth()));
+        toCloth.concatenate(reader.page(root));
+        PaintReader paint = new PaintReader(file.toString(), source, toCloth);
+        paint.read();
+        if (paint.pieces.size() != marker.pieces().size()
+                || !paint.pieces.stream().allMatch(piece -> !piece.isEmpty() && piece.get(0) instanceof Painted.Path)) {
+            throw reader.complaint(
+                    root, "has a piece whose cut line is hidden or has no colour; show it or take it out");
+        }
+        return new MarkerPainting(marker, paint.beside, paint.cloth, paint.pieces, paint.over);
+    }
+
+    private MarkerDrawing read(SafeXml.Read source) throws DrawingException {
+        Element root = source.document().getDocumentElement();
         String version = root.getAttribute("data-lengthwise-version");
         if (version.isEmpty()) {
             throw complaint(
@@ -293,6 +320,20 @@ public final class MarkerSvgReader {
             throw complaint(group, "has %s with the hand \"%s\"; it is L, R or empty".formatted(named(group), hand));
         }
         return hand;
+    }
+
+    /** Returns where the corner of the cuttable area lies on the cloth. */
+    private Point corner(Element root) throws DrawingException {
+        Scanner scanner = new Scanner(root.getAttribute("data-corner"));
+        OptionalDouble x = scanner.number();
+        OptionalDouble y = scanner.number();
+        if (x.isEmpty() || y.isEmpty() || Math.abs(x.getAsDouble()) > 1e6 || Math.abs(y.getAsDouble()) > 1e6) {
+            throw complaint(
+                    root,
+                    "states the data-corner \"%s\"; it must be two numbers of millimetres"
+                            .formatted(root.getAttribute("data-corner")));
+        }
+        return new Point(StrictMath.round(x.getAsDouble() * 1000), StrictMath.round(y.getAsDouble() * 1000));
     }
 
     private Length stated(Element root, String attribute) throws DrawingException {

@@ -75,7 +75,7 @@ final class SvgReader {
     SvgReader(String file, SafeXml.Read source) throws DrawingException {
         this.file = file;
         this.source = source;
-        this.cascade = new Cascade(source.document(), file);
+        this.cascade = new Cascade(source.document(), file, Style.PROPERTIES);
         this.basicShapes = new BasicShapes(new Pen.Budget(file, MOST_POINTS), warnings);
         this.arrowHeads = new ArrowHeads(ids, basicShapes);
         NodeList all = source.document().getElementsByTagNameNS("*", "*");

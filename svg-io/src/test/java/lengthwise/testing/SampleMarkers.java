@@ -102,6 +102,25 @@ public final class SampleMarkers {
         return new Marker(new MarkerOrder(fabric, mm(2), bundles), placements, new Length(along));
     }
 
+    /** A long single layer: cups at its start, in its middle and at its end, and nothing between them. */
+    public static Marker farApart(int millimetres) {
+        Fabric fabric = fabric(
+                "long cloth", Direction.EITHER_WAY, new Spread(Spread.Form.SINGLE_LAYER, mm(20)), Optional.empty());
+        Garment garment = new Garment(1, Size.ONE);
+        Piece cup = cup(Size.ONE, 1);
+        Piece bar = strip("bar", Size.ONE, 30, 1000);
+        List<Placement> placements = new ArrayList<>();
+        for (long x : new long[] {0, millimetres * 500L, millimetres * 1000L - 300_000}) {
+            placements.add(laid(cup, garment, Hand.NONE, false, x, 0));
+            placements.add(laid(bar, garment, Hand.NONE, false, x + 250_000, 0));
+        }
+        List<CutPiece> pieces = List.of(
+                new CutPiece(cup, new Cut(3, Cut.Manner.ALIKE), Hand.NONE),
+                new CutPiece(bar, new Cut(3, Cut.Manner.ALIKE), Hand.NONE));
+        return new Marker(
+                new MarkerOrder(fabric, mm(3), List.of(new Bundle(garment, pieces))), placements, mm(millimetres));
+    }
+
     /** Outlines of random vertices, most with a hole, in random poses: they may overlap, which no writer minds. */
     public static Marker random(long seed) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
