@@ -40,9 +40,9 @@ public record Job(
         return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, lines, plan);
     }
 
-    /** Returns the same job with other fabrics. */
-    Job withFabrics(List<JobFabric> others) {
-        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, order, plan);
+    /** Returns the same pieces cut from other fabrics for another order; what is planned is not planned again. */
+    Job cutFrom(List<JobFabric> others, List<OrderLine> lines) {
+        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, lines, Optional.empty());
     }
 
     /** Returns the same job with its drawings' paths as seen from another folder. */

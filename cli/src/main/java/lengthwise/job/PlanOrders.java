@@ -59,10 +59,11 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
             int most = (int) Math.floor(sizes.ordered(size) * (1 + plan.over()) + 1e-9);
             lines.add(sizes.kinds.get(size).withMake(Math.max(1, Math.min(mostGarments, most))));
         }
-        Job single = job.withOrder(lines)
-                .withFabrics(job.fabrics().stream()
+        Job single = job.cutFrom(
+                job.fabrics().stream()
                         .map(fabric -> fabric.as(fabric.name(), oneLayer(fabric.spread())))
-                        .toList());
+                        .toList(),
+                lines);
         Orders orders = Orders.of(single, file.folder());
         List<String> warnings = new ArrayList<>(file.warnings());
         warnings.addAll(orders.warnings());
@@ -297,7 +298,7 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
                 JobSpread spread = oneLayer(said.spread());
                 fabrics.add(said.name().equals(fabric().name()) ? said.as(name, inPlies(plies, spread)) : said);
             }
-            Job job = file.job().withOrder(garments).withFabrics(fabrics);
+            Job job = file.job().cutFrom(fabrics, garments);
             FabricOrder order = Orders.of(job, file.folder()).fabrics().stream()
                     .filter(fabric -> fabric.order().fabric().name().equals(name))
                     .findFirst()

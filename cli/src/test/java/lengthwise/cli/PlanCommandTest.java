@@ -36,7 +36,10 @@ class PlanCommandTest {
 
     @Test
     void theMarkerOfALayPassesTheCheckOfItsJob() throws IOException {
-        job("[{size: S, make: 3}, {size: M, make: 4}]", "{max-plies: 2, max-garments: 3}", "");
+        job(
+                "[{size: S, make: 3}, {size: M, make: 4}]",
+                "{max-plies: 2, max-garments: 3, bolts: [{of: stripe, length: 1 m}]}",
+                "");
         assertThat(plan()).isZero();
         for (int lay = 1; lay <= 2; lay++) {
             String name = folder.path("out/stripe-lay-" + lay);
