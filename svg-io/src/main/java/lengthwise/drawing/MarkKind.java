@@ -14,6 +14,7 @@ enum MarkKind {
     DRILL_HOLE("drill drillhole drillholes"),
     SEW_LINE("sew sewline sewing stitch stitchline stitching seam seamline seams"),
     CUT_OUT("cutout cutouts hole holes"),
+    INNER_LINE("innerline innerlines"),
     SCALE_BOX("scale scalebox testsquare calibration"),
     FRAME("frame border page artboard background"),
     CUT("cut cutline cutting outline");

@@ -5,29 +5,40 @@ import java.util.Optional;
 
 /** The numbers of layers in drawings of sewn products, after ASTM D6673. */
 enum ApparelLayer {
-    BOUNDARY(1),
-    TURN_POINTS(2),
-    CURVE_POINTS(3),
-    NOTCHES(4),
-    GRADE_REFERENCE(5),
-    MIRROR_LINE(6),
-    GRAIN_LINE(7),
-    INTERNAL_LINES(8),
-    STRIPE_LINE(9),
-    PLAID_LINE(10),
-    INTERNAL_CUTOUTS(11),
-    DRILL_HOLES(13),
-    SEW_LINES(14),
-    ANNOTATION(15),
-    T_NOTCHES(80),
-    CASTLE_NOTCHES(81),
-    CHECK_NOTCHES(82),
-    U_NOTCHES(83);
+    BOUNDARY(1, "cut"),
+    TURN_POINTS(2, ""),
+    CURVE_POINTS(3, ""),
+    NOTCHES(4, "notch"),
+    GRADE_REFERENCE(5, "innerline"),
+    MIRROR_LINE(6, "fold"),
+    GRAIN_LINE(7, "grain"),
+    INTERNAL_LINES(8, "innerline"),
+    STRIPE_LINE(9, "innerline"),
+    PLAID_LINE(10, "innerline"),
+    INTERNAL_CUTOUTS(11, "cutout"),
+    DRILL_HOLES(13, "drill"),
+    SEW_LINES(14, "sew"),
+    ANNOTATION(15, "innerline"),
+    T_NOTCHES(80, "notch"),
+    CASTLE_NOTCHES(81, "notch"),
+    CHECK_NOTCHES(82, "notch"),
+    U_NOTCHES(83, "notch");
 
     private final int number;
+    private final String word;
 
-    ApparelLayer(int number) {
+    ApparelLayer(int number, String word) {
         this.number = number;
+        this.word = word;
+    }
+
+    /** Returns what recognition calls a line on the layer. */
+    String word() {
+        return word;
+    }
+
+    boolean isNotch() {
+        return word.equals("notch");
     }
 
     /** Returns the layer's name in a file. */

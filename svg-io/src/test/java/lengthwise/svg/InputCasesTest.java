@@ -15,6 +15,7 @@ import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.DrawnPiece;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
+import lengthwise.testing.Json;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;

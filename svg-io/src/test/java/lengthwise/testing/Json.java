@@ -1,4 +1,4 @@
-package lengthwise.svg;
+package lengthwise.testing;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Objects;
 
 /** A JSON object of a test resource, as nested maps and lists. */
-record Json(Map<String, Object> members) {
-    static Json resource(String name) throws IOException {
+public record Json(Map<String, Object> members) {
+    public static Json resource(String name) throws IOException {
         try (InputStream in = Json.class.getResourceAsStream(name);
                 JsonParser parser = new JsonFactory().createParser(in)) {
             parser.nextToken();
@@ -42,7 +42,7 @@ record Json(Map<String, Object> members) {
         return token.isNumeric() ? parser.getDoubleValue() : parser.getText();
     }
 
-    boolean has(String name) {
+    public boolean has(String name) {
         return members.containsKey(name);
     }
 
@@ -50,19 +50,19 @@ record Json(Map<String, Object> members) {
         return Objects.requireNonNull(members.get(name), name);
     }
 
-    String text(String name) {
+    public String text(String name) {
         return String.valueOf(member(name));
     }
 
-    double number(String name) {
+    public double number(String name) {
         return (Double) member(name);
     }
 
-    List<Json> objects(String name) {
+    public List<Json> objects(String name) {
         return ((List<?>) member(name)).stream().map(Json.class::cast).toList();
     }
 
-    int count(String name) {
+    public int count(String name) {
         return ((List<?>) member(name)).size();
     }
 }
