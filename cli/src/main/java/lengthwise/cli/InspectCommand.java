@@ -14,10 +14,10 @@ import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.job.JobException;
 import lengthwise.job.LengthText;
+import lengthwise.job.PatternFile;
 import lengthwise.model.Length;
 import lengthwise.report.WholeFile;
 import lengthwise.svg.PatternPicture;
-import lengthwise.svg.SvgPattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,7 +38,7 @@ final class InspectCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "DRAWING", description = "pattern drawings (.svg, .svgz)")
+    @Parameters(arity = "1..*", paramLabel = "DRAWING", description = "pattern drawings (.svg, .svgz, .dxf)")
     private List<Path> drawings;
 
     @Option(names = "--picture", paramLabel = "FILE", description = "draw what was recognised into an SVG file")
@@ -52,6 +52,12 @@ final class InspectCommand implements Callable<Integer> {
             paramLabel = "ID=LENGTH",
             description = "the drawing's test square by its id or label, and what its sides measure, as box=\"10 cm\"")
     private @Nullable String scaleBox;
+
+    @Option(
+            names = "--drawing-unit",
+            paramLabel = "LENGTH",
+            description = "what one unit of the drawing measures, as \"1 mm\" or \"1 in\", whatever the file says")
+    private @Nullable String drawingUnit;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
     InspectCommand() {}
@@ -67,7 +73,7 @@ final class InspectCommand implements Callable<Integer> {
         boolean allRead = true;
         for (Path drawing : drawings) {
             try {
-                read.add(SvgPattern.read(drawing, scale));
+                read.add(PatternFile.read(drawing, scale));
             } catch (DrawingException bad) {
                 err.println("lengthwise: " + bad.getMessage());
                 allRead = false;
@@ -93,8 +99,16 @@ final class InspectCommand implements Callable<Integer> {
     }
 
     private ScaleStatement scale() {
+        OptionalDouble unit = OptionalDouble.empty();
+        if (drawingUnit != null) {
+            try {
+                unit = PatternFile.scale(drawingUnit).millimetresPerUnit();
+            } catch (JobException notALength) {
+                throw wrong("--drawing-unit: " + notALength.getMessage() + ".");
+            }
+        }
         if (scaleBox == null) {
-            return ScaleStatement.NONE;
+            return new ScaleStatement(unit, Optional.empty());
         }
         int equals = scaleBox.lastIndexOf('=');
         if (equals <= 0) {
@@ -107,8 +121,7 @@ final class InspectCommand implements Callable<Integer> {
                 throw wrong("--scale-box takes a length above zero, not " + scaleBox + ".");
             }
             return new ScaleStatement(
-                    OptionalDouble.empty(),
-                    Optional.of(new ScaleStatement.ScaleBox(scaleBox.substring(0, equals), measures)));
+                    unit, Optional.of(new ScaleStatement.ScaleBox(scaleBox.substring(0, equals), measures)));
         } catch (JobException notALength) {
             throw wrong("--scale-box: " + notALength.getMessage() + ".");
         }

@@ -19,6 +19,7 @@ import lengthwise.MarkerMaking;
 import lengthwise.Recut;
 import lengthwise.Run;
 import lengthwise.check.Violation;
+import lengthwise.drawing.ScaleStatement;
 import lengthwise.job.BareJob;
 import lengthwise.job.FilledJob;
 import lengthwise.job.Job;
@@ -29,6 +30,7 @@ import lengthwise.job.JobReader;
 import lengthwise.job.JobWriter;
 import lengthwise.job.LengthText;
 import lengthwise.job.Orders;
+import lengthwise.job.PatternFile;
 import lengthwise.job.ReducedJob;
 import lengthwise.job.Remnants;
 import lengthwise.model.Direction;
@@ -69,7 +71,7 @@ final class MarkerCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "JOB", description = "a job file, or drawings (.svg, .svgz)")
+    @Parameters(arity = "1..*", paramLabel = "JOB", description = "a job file, or drawings (.svg, .svgz, .dxf)")
     private List<Path> inputs;
 
     @Option(names = "--out", paramLabel = "FOLDER", description = "where the results go (default: ${DEFAULT-VALUE})")
@@ -108,6 +110,12 @@ final class MarkerCommand implements Callable<Integer> {
             paramLabel = "LENGTH",
             description = "for drawings: width of the cloth, as \"150 cm\" or \"58 in\"")
     private @Nullable String width;
+
+    @Option(
+            names = "--drawing-unit",
+            paramLabel = "LENGTH",
+            description = "for drawings: what one of their units measures, as \"1 mm\" or \"1 in\"")
+    private @Nullable String drawingUnit;
 
     @Option(
             names = "--direction",
@@ -165,8 +173,9 @@ final class MarkerCommand implements Callable<Integer> {
         if (make < 1 || make > 1000) {
             throw wrong("--make takes 1 to 1000 garments, not " + make + ".");
         }
-        if (isJobFile() && (width != null || direction != null || !sizes.isEmpty())) {
-            throw wrong("--width, --direction and --size go with drawings; a job file says them itself.");
+        if (isJobFile() && (width != null || direction != null || !sizes.isEmpty() || drawingUnit != null)) {
+            throw wrong(
+                    "--width, --direction, --size and --drawing-unit go with drawings; a job file says them itself.");
         }
         if (!isJobFile() && whatFits) {
             throw wrong(WHAT_FITS_NEEDS);
@@ -198,7 +207,16 @@ final class MarkerCommand implements Callable<Integer> {
         } catch (JobException notALength) {
             throw wrong("--width: " + notALength.getMessage());
         }
-        return BareJob.of(inputs, out.toAbsolutePath(), new BareJob.Wishes(clothWidth, direction(), sizes, make));
+        return BareJob.of(
+                inputs, out.toAbsolutePath(), new BareJob.Wishes(clothWidth, direction(), sizes, make, scale()));
+    }
+
+    private ScaleStatement scale() {
+        try {
+            return drawingUnit == null ? ScaleStatement.NONE : PatternFile.scale(drawingUnit);
+        } catch (JobException notALength) {
+            throw wrong("--drawing-unit: " + notALength.getMessage() + ".");
+        }
     }
 
     private Optional<Direction> direction() {

@@ -13,7 +13,6 @@ import lengthwise.drawing.ScaleStatement;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.model.Size;
-import lengthwise.svg.SvgPattern;
 
 /**
  * Fills a job from bare drawings and what the command line says: counts and "on fold" come from the drawings' own
@@ -33,10 +32,17 @@ public final class BareJob {
      * @param width of every cloth, from selvedge to selvedge
      * @param sizes to make; empty: every size that is drawn
      * @param make garments of each size
+     * @param scale of the drawings
      */
-    public record Wishes(Length width, Optional<Direction> direction, List<String> sizes, int make) {
+    public record Wishes(
+            Length width, Optional<Direction> direction, List<String> sizes, int make, ScaleStatement scale) {
         public Wishes {
             sizes = List.copyOf(sizes);
+        }
+
+        /** Drawings that state their scale themselves. */
+        public Wishes(Length width, Optional<Direction> direction, List<String> sizes, int make) {
+            this(width, direction, sizes, make, ScaleStatement.NONE);
         }
     }
 
@@ -57,16 +63,12 @@ public final class BareJob {
         List<JobDrawing> jobDrawings = new ArrayList<>();
         for (Path drawing : drawings) {
             try {
-                pieces.addAll(SvgPattern.read(drawing, ScaleStatement.NONE).pieces());
+                pieces.addAll(PatternFile.read(drawing, wishes.scale()).pieces());
             } catch (DrawingException unreadable) {
                 throw new JobException(String.valueOf(unreadable.getMessage()));
             }
             jobDrawings.add(new JobDrawing(
-                    relative(folder, drawing),
-                    ScaleStatement.NONE,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty()));
+                    relative(folder, drawing), wishes.scale(), Optional.empty(), Optional.empty(), Optional.empty()));
         }
         List<String> roles = roles(pieces);
         List<JobFabric> fabrics =

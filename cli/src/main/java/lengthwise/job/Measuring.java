@@ -64,14 +64,17 @@ record Measuring(Optional<LengthUnit> units) {
     /** A factor from the drawing's units to millimetres, not rounded to the grid. */
     double millimetresPerUnit(Entry entry) throws JobException {
         String text = entry.text("the length of one unit of the drawing, such as 1 mm or 1/96 in");
-        BigDecimal micrometres;
         try {
-            micrometres = LengthText.micrometres(text, units);
+            return millimetresPerUnit(text, units);
         } catch (JobException e) {
             throw entry.error(e.getMessage());
         }
+    }
+
+    static double millimetresPerUnit(String text, Optional<LengthUnit> units) throws JobException {
+        BigDecimal micrometres = LengthText.micrometres(text, units);
         if (micrometres.compareTo(SMALLEST_UNIT) < 0 || micrometres.compareTo(LARGEST_UNIT) > 0) {
-            throw entry.error("found %s; one unit of a drawing is from 0.001 mm to 1 m".formatted(Quote.of(text)));
+            throw new JobException("found %s; one unit of a drawing is from 0.001 mm to 1 m".formatted(Quote.of(text)));
         }
         return micrometres.movePointLeft(3).doubleValue();
     }

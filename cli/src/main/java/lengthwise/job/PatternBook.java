@@ -13,7 +13,6 @@ import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.DrawnPiece;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.model.Size;
-import lengthwise.svg.SvgPattern;
 
 /** Every piece of a job's drawings, to be found by name and size. */
 final class PatternBook {
@@ -63,7 +62,8 @@ final class PatternBook {
         PatternDrawing read = read(drawing, file);
         if (!read.scaleStated()) {
             throw new JobException(("%s does not state its size: draw a square of known size in it and say scale-box:"
-                            + " {id: …, measures: 10 cm}, or say drawing-unit: for what one of its units measures.")
+                            + " {id: …, measures: 10 cm}, or say what one of its units measures, such as drawing-unit: 1 mm or"
+                            + " drawing-unit: 1 in.")
                     .formatted(drawing.file()));
         }
         if (!read.uncuttable().isEmpty()) {
@@ -90,7 +90,7 @@ final class PatternBook {
 
     private static PatternDrawing read(JobDrawing drawing, Path file) throws JobException {
         try {
-            return SvgPattern.read(file, drawing.scale());
+            return PatternFile.read(file, drawing.scale());
         } catch (DrawingException unreadable) {
             throw new JobException(String.valueOf(unreadable.getMessage()));
         }

@@ -278,10 +278,10 @@ final class DxfFile {
     private void note(Open open) throws DrawingException {
         switch (groups.code()) {
             case 2 -> {
-                if (open.kind.equals("SECTION")) {
-                    section = groups.word().toUpperCase(Locale.ROOT);
-                } else if (open.name.isEmpty()) {
+                // Only the first names the thing: variables of the header have such groups as well.
+                if (open.name.isEmpty()) {
                     open.name = groups.text();
+                    section = open.kind.equals("SECTION") ? open.name.toUpperCase(Locale.ROOT) : section;
                 }
             }
             case 6 -> open.lineType = groups.word();

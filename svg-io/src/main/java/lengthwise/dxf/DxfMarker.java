@@ -21,10 +21,14 @@ import lengthwise.svg.MarkerDrawing;
  * <p>Reference: Autodesk, <i>DXF Reference</i>; layer numbers after ASTM D6673.
  */
 public final class DxfMarker {
-    /** A vertex where the line turns by more than this is a corner, else it lies on a curve (radians). */
+    /** A vertex where the line turns by more than this is a corner (radians). */
     private static final double CORNER = Math.toRadians(20);
 
+    /** A shorter line (µm) says nothing about the grain, and readers take no notice of it. */
+    private static final double SHORTEST_GRAIN_LINE = 20_000;
+
     private static final String CUT = "CUT";
+    private static final String CUT_OUT = "CUTOUT";
     private static final int WHITE = 7;
     private static final int LONGEST_NAME = 31;
 
@@ -44,10 +48,10 @@ public final class DxfMarker {
                 writer::placedBlocks);
     }
 
-    /** Returns a file with the cut lines and cut-outs alone, on one layer. */
+    /** Returns a file with the cut lines and the cut-outs alone, each on a layer. */
     public static byte[] lines(MarkerDrawing marker) {
         DxfMarker writer = new DxfMarker(marker);
-        return writer.write(List.of(CUT), groups -> {}, writer::cutLines);
+        return writer.write(List.of(CUT, CUT_OUT), groups -> {}, writer::cutLines);
     }
 
     private byte[] write(List<String> layers, Consumer<Groups> blocks, Consumer<Groups> entities) {
@@ -93,7 +97,7 @@ public final class DxfMarker {
     private void cutLines(Groups entities) {
         for (PlacedPiece piece : marker.pieces()) {
             entities.polyline(CUT, turned(piece.outline().shell()), true);
-            piece.outline().holes().forEach(hole -> entities.polyline(CUT, turned(hole), true));
+            piece.outline().holes().forEach(hole -> entities.polyline(CUT_OUT, turned(hole), true));
         }
     }
 
@@ -129,14 +133,16 @@ public final class DxfMarker {
         PieceMarks marks = marker.marks().get(index).mapped(this::turned);
         List<Point> shell = turned(piece.outline().shell());
         block.polyline(ApparelLayer.BOUNDARY.number(), shell, true);
-        vertices(block, shell);
+        corners(block, shell);
         for (Ring ring : piece.outline().holes()) {
             List<Point> hole = turned(ring);
             block.polyline(ApparelLayer.INTERNAL_CUTOUTS.number(), hole, true);
-            vertices(block, hole);
+            corners(block, hole);
         }
         marks.notches().forEach(notch -> block.line(ApparelLayer.NOTCHES.number(), notch.from(), notch.to()));
-        marks.grainLine().ifPresent(grain -> block.line(ApparelLayer.GRAIN_LINE.number(), grain.from(), grain.to()));
+        marks.grainLine()
+                .filter(grain -> grain.length() >= SHORTEST_GRAIN_LINE)
+                .ifPresent(grain -> block.line(ApparelLayer.GRAIN_LINE.number(), grain.from(), grain.to()));
         marks.drillHoles().forEach(hole -> block.dot(ApparelLayer.DRILL_HOLES.number(), hole));
         marks.innerLines().forEach(line -> block.polyline(ApparelLayer.INTERNAL_LINES.number(), line, false));
         Caption caption =
@@ -163,15 +169,17 @@ public final class DxfMarker {
         block.lettering(ApparelLayer.BOUNDARY.number(), at, 0, keyword + ": " + words);
     }
 
-    /** Marks corners and vertices of curves as such. */
-    private static void vertices(Groups block, List<Point> ring) {
+    /** Marks the corners; what lies between them is a curve, or straight. */
+    private static void corners(Groups block, List<Point> ring) {
         for (int i = 0; i < ring.size(); i++) {
             Point before = ring.get((i + ring.size() - 1) % ring.size());
             Point at = ring.get(i);
             Point there = at.minus(before);
             Point on = ring.get((i + 1) % ring.size()).minus(at);
             double turn = StrictMath.abs(StrictMath.atan2((double) there.cross(on), (double) there.dot(on)));
-            block.dot((turn > CORNER ? ApparelLayer.TURN_POINTS : ApparelLayer.CURVE_POINTS).number(), at);
+            if (turn > CORNER) {
+                block.dot(ApparelLayer.TURN_POINTS.number(), at);
+            }
         }
     }
 

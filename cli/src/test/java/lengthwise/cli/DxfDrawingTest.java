@@ -1,0 +1,89 @@
+package lengthwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A DXF drawing stands wherever an SVG drawing can. */
+class DxfDrawingTest {
+    /** A rectangle of 4 by 8 units on a layer named as the piece, with a grain line. */
+    private static final String ENTITIES = String.join(
+            "\n",
+            "0 SECTION 2 ENTITIES 0 LWPOLYLINE 8 plover 90 4 70 1 10 0 20 0 10 4 20 0 10 4 20 8 10 0 20 8"
+                    .replace(' ', '\n'),
+            "0 LINE 8 grain 10 2 20 1 11 2 21 7 0 ENDSEC 0 EOF\n".replace(' ', '\n'));
+
+    private static final String INCHES = "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n1\n0\nENDSEC\n";
+
+    @TempDir
+    private Path folder;
+
+    private JobFolder job = new JobFolder(Path.of(""));
+
+    @BeforeEach
+    void draw() throws IOException {
+        job = new JobFolder(folder);
+        job.write("plover.dxf", INCHES + ENTITIES);
+        job.write("unsaid.dxf", ENTITIES);
+    }
+
+    private int marker(String... words) {
+        String[] all = new String[words.length + 8];
+        all[0] = "marker";
+        System.arraycopy(words, 0, all, 1, words.length);
+        String[] more = {"--iterations", "3", "--workers", "1", "--out", job.path("markers")};
+        System.arraycopy(more, 0, all, words.length + 1, more.length);
+        all[all.length - 1] = "--stacktrace";
+        return job.run(all);
+    }
+
+    @Test
+    void inspectShowsItsPieces() {
+        assertThat(job.run("inspect", job.path("plover.dxf"))).isZero();
+        assertThat(job.said()).contains("plover", "101.6 × 203.2", "4.00 × 8.00", "90.0°");
+    }
+
+    @Test
+    void aJobLaysIt() throws IOException {
+        job.write("job.yaml", """
+                version: 1
+                drawings: [{file: plover.dxf, arrow-means: grain}]
+                fabrics:
+                  cloth: {for: shell, width: 60 cm, direction: either-way}
+                pieces:
+                  plover: {cut: {shell: 2}}
+                order:
+                  - {make: 1}
+                """);
+        assertThat(marker(job.path("job.yaml"))).as(job.said()).isZero();
+        assertThat(job.check("markers/cloth.svg")).as(job.said()).isZero();
+        assertThat(job.said()).contains("2 contours");
+    }
+
+    /** The unit is asked for, with the key of the answer; both answers are taken. */
+    @Test
+    void theUnitIsAskedForWhereNothingSaysIt() throws IOException {
+        String drawing = job.path("unsaid.dxf");
+        assertThat(marker(drawing, "--width", "60 cm")).isEqualTo(3);
+        assertThat(job.said()).contains("unsaid.dxf", "drawing-unit: 1 mm", "drawing-unit: 1 in");
+        assertThat(marker(drawing, "--width", "60 cm", "--drawing-unit", "1 in"))
+                .as(job.said())
+                .isZero();
+        assertThat(Files.exists(folder.resolve("markers/cloth.svg"))).isTrue();
+        assertThat(job.run("inspect", "--drawing-unit", "1 cm", drawing)).isZero();
+        assertThat(job.said()).contains("40.0 × 80.0").doesNotContain("warning");
+        assertThat(job.run("inspect", "--drawing-unit", "ten", drawing)).isEqualTo(2);
+    }
+
+    @Test
+    void aDamagedFileIsRefusedWithItsLine() throws IOException {
+        job.write("damaged.dxf", INCHES + ENTITIES.replace("8\nplover", "8\nplover\nnonsense"));
+        assertThat(job.run("inspect", job.path("damaged.dxf"))).isEqualTo(3);
+        assertThat(job.said()).contains("damaged.dxf, line 17:", "\"nonsense\"", "export it again");
+    }
+}
