@@ -84,6 +84,6 @@ class DxfDrawingTest {
     void aDamagedFileIsRefusedWithItsLine() throws IOException {
         job.write("damaged.dxf", INCHES + ENTITIES.replace("8\nplover", "8\nplover\nnonsense"));
         assertThat(job.run("inspect", job.path("damaged.dxf"))).isEqualTo(3);
-        assertThat(job.said()).contains("damaged.dxf, line 17:", "\"nonsense\"", "export it again");
+        assertThat(job.said()).contains("damaged.dxf, line 19:", "\"nonsense\"", "export it again");
     }
 }

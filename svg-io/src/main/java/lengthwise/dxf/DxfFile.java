@@ -30,6 +30,7 @@ final class DxfFile {
     /** Groups that may be read while drawing; things in blocks are read again for each use. */
     private static final long MOST_READ = 20_000_000;
 
+    private static final Set<String> VARIABLES = Set.of("$INSUNITS", "$MEASUREMENT");
     private static final Set<String> PARTS = Set.of("VERTEX", "SEQEND", "ENDBLK", "ENDSEC");
 
     private final String name;
@@ -256,7 +257,7 @@ final class DxfFile {
                 open = Optional.of(new Open(groups.word(), groups));
             } else if (groups.code() == 9) {
                 variable = groups.word();
-            } else if (section.equals("HEADER") && !variable.isEmpty()) {
+            } else if (section.equals("HEADER") && VARIABLES.contains(variable)) {
                 header.putIfAbsent(variable, groups.word());
             }
             if (open.isPresent()) {
@@ -303,19 +304,20 @@ final class DxfFile {
 
     private void close(Open open) throws DrawingException {
         switch (open.kind) {
-            case "SECTION", "TABLE", "ENDTAB" -> {}
+            case "SECTION", "TABLE", "ENDTAB" -> {
+                // They hold things.
+            }
             case "ENDSEC" -> {
                 section = "";
                 block = Optional.empty();
             }
-            case "LAYER" ->
-                layers.putIfAbsent(
-                        key(open.name),
-                        new Layer(
-                                open.colour.startsWith("-") || open.name.equalsIgnoreCase("Defpoints"),
-                                open.flag(1),
-                                open.lineType));
+            case "LAYER" -> {
+                count(open);
+                boolean off = open.colour.startsWith("-") || open.name.equalsIgnoreCase("Defpoints");
+                layers.putIfAbsent(key(open.name), new Layer(off, open.flag(1), open.lineType));
+            }
             case "BLOCK" -> {
+                count(open);
                 Block begun = new Block(open.name, open.x, open.y, new ArrayList<>());
                 block = Optional.of(begun);
                 blocks.putIfAbsent(key(open.name), begun);
@@ -329,15 +331,19 @@ final class DxfFile {
         if (PARTS.contains(open.kind) || !(section.equals("ENTITIES") || section.equals("BLOCKS"))) {
             return;
         }
-        if (++count > MOST_THINGS) {
-            throw new DrawingException(name + ", line " + open.line + ": more than " + MOST_THINGS
-                    + " lines and shapes are too many for a pattern; export the pattern's own layers alone.");
-        }
+        count(open);
         Thing thing = new Thing(open.kind, open.layer, open.flag(1), open.name, open.line, open.mark);
         if (section.equals("ENTITIES")) {
             things.add(thing);
         } else {
             block.ifPresent(into -> into.things.add(thing));
+        }
+    }
+
+    private void count(Open open) throws DrawingException {
+        if (++count > MOST_THINGS) {
+            throw new DrawingException(name + ", line " + open.line + ": more than " + MOST_THINGS
+                    + " lines and shapes are too many for a pattern; export the pattern's own layers alone.");
         }
     }
 }

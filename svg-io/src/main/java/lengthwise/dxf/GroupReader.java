@@ -10,6 +10,7 @@ import lengthwise.drawing.DrawingException;
  */
 final class GroupReader {
     private static final int LONGEST_TEXT = 20_000;
+    private static final int NO_CODE = Integer.MIN_VALUE;
     private static final byte RETURN = '\r';
     private static final byte NEW_LINE = '\n';
 
@@ -22,7 +23,6 @@ final class GroupReader {
     private int code;
     private int from;
     private int to;
-    private boolean brokenOff;
 
     GroupReader(String file, byte[] bytes, Charset charset) {
         this.file = file;
@@ -47,6 +47,7 @@ final class GroupReader {
 
     /** Goes to the next group; says whether there is one. */
     boolean next() throws DrawingException {
+        code = NO_CODE;
         if (!nextLine()) {
             return false;
         }
@@ -54,19 +55,15 @@ final class GroupReader {
         if (from == to && onlyBlanksFollow()) {
             return false;
         }
-        code = wholeNumber(number);
+        int found = wholeNumber(number);
         if (!nextLine()) {
-            brokenOff = true;
             return false;
         }
+        code = found;
         return true;
     }
 
-    /** Says whether the file ended between a code and its value. */
-    boolean brokenOff() {
-        return brokenOff;
-    }
-
+    /** Returns the number of the group; none that files have where there is no further group. */
     int code() {
         return code;
     }

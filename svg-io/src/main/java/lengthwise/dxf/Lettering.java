@@ -15,6 +15,9 @@ final class Lettering {
 
     private static final double LEADING = 5.0 / 3;
 
+    /** Longer texts are no lettering of a pattern and are cut short. */
+    private static final int LONGEST = 10_000;
+
     private Lettering() {}
 
     /**
@@ -49,7 +52,7 @@ final class Lettering {
     static List<Line> several(Entity text, AffineTransform toPage) throws DrawingException {
         StringBuilder value = new StringBuilder();
         for (Group group : text.groups()) {
-            if (group.code() == 3 || group.code() == 1) {
+            if ((group.code() == 3 || group.code() == 1) && value.length() < LONGEST) {
                 value.append(group.value());
             }
         }

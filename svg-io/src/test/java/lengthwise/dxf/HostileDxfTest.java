@@ -94,6 +94,7 @@ class HostileDxfTest {
                         drawing(GOOD + "0 ELLIPSE\n8 x\n10 0\n20 0\n11 0\n21 0\n40 0\n41 9\n42 1e300\n")),
                 file("a reference to a far file", drawing(GOOD + "0 IMAGE\n8 0\n1 http://127.0.0.1:9/a.png\n")),
                 file("a polyline of no vertices", drawing(GOOD + "0 POLYLINE\n8 x\n70 1\n0 SEQEND\n")),
+                file("a file that ends with a vertex", GOOD + "0 POLYLINE\n8 x\n0 VERTEX\n"),
                 file("vertices of no polyline", drawing("0 VERTEX\n10 1\n20 1\n" + GOOD)),
                 file("a long name", drawing(GOOD + Dxf.text("0", 30, 30, "x".repeat(100_000)))),
                 file("an unknown thing", drawing(GOOD + "0 GOBLIN\n8 0\n10 5\n")));
