@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             MarkerCommand.class,
             EstimateCommand.class,
+            ChartCommand.class,
             CheckCommand.class,
             InspectCommand.class,
             ExportCommand.class,
@@ -111,6 +112,6 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new CommandLine.ParameterException(
-                spec.commandLine(), "Say what to do: marker, estimate, plan, check, inspect, export or print.");
+                spec.commandLine(), "Say what to do: marker, estimate, chart, plan, check, inspect, export or print.");
     }
 }

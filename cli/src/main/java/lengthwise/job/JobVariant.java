@@ -1,0 +1,73 @@
+package lengthwise.job;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lengthwise.model.Direction;
+import lengthwise.model.Lying;
+import lengthwise.model.Spread;
+
+/**
+ * A job with one of its fabrics in another width and direction, as text that needs no other place than a folder with its
+ * drawings.
+ */
+public final class JobVariant {
+    private JobVariant() {}
+
+    /** Returns where the drawing of this index lies beside the text: in a folder of its own, since its name may say its size. */
+    public static String drawing(int index, JobDrawing drawing) {
+        Path name = Path.of(drawing.file()).getFileName();
+        return index + "/" + (name == null ? "drawing" : name);
+    }
+
+    /**
+     * Returns the text of the job file. All cloth is whole, and only the fabric that is asked for is changed.
+     *
+     * @param fabric by its name
+     */
+    public static String text(Job job, String fabric, JobBuying.Offer offer, Direction direction) {
+        List<JobDrawing> drawings = new ArrayList<>();
+        for (JobDrawing each : job.drawings()) {
+            drawings.add(new JobDrawing(
+                    drawing(drawings.size(), each),
+                    each.scale(),
+                    each.size(),
+                    each.seamAllowance(),
+                    each.arrowMeans()));
+        }
+        List<JobFabric> fabrics = job.fabrics().stream()
+                .map(each -> each.withCutAlready(Optional.empty()))
+                .map(each -> each.name().equals(fabric) ? each.at(offer).withDirection(direction) : each)
+                .toList();
+        Job variant = new Job(
+                job.title(),
+                job.units(),
+                drawings,
+                fabrics,
+                job.pieces(),
+                job.gap(),
+                job.cuttingTool(),
+                job.order(),
+                Optional.empty());
+        return JobWriter.text(variant, List.of());
+    }
+
+    /**
+     * Says whether a marker lies on a wider cloth of the same kind as well. Not where folds on both sides, a border on the far
+     * selvedge, or the print on folded cloth move with the width.
+     */
+    public static boolean liesOnWider(JobFabric said) {
+        boolean foldedTwice = said.spread()
+                .form()
+                .filter(form -> form == Spread.Form.TUBE || form == Spread.Form.SELVEDGES_TO_MIDDLE)
+                .isPresent();
+        boolean printMoves =
+                said.repeat().isPresent() && said.spread().form().equals(Optional.of(Spread.Form.FOLD_LENGTHWISE));
+        boolean borderMoves = said.across()
+                .border()
+                .filter(border -> border.selvedge() == Lying.Selvedge.FAR)
+                .isPresent();
+        return !foldedTwice && !printMoves && !borderMoves;
+    }
+}

@@ -1,0 +1,123 @@
+package lengthwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
+import java.util.stream.LongStream;
+import lengthwise.model.Direction;
+import lengthwise.model.Length;
+import lengthwise.report.Chart.Cell;
+import lengthwise.report.Chart.Cloth;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ChartTest {
+    /**
+     * Cloth is sold in 10 cm or 1/8 yd steps, rounded up: common practice, no source. By hand, with 1 yd = 914.4 mm exactly
+     * (1959): 1.21 m is 1.3233 yd, so 1 3/8; from the 1.3 m it would be 1 1/2. 1.50 m is 1.6404 yd, and 1 3/8 yd is 1257.3 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1_210_000, 1.3 m, 1 3/8 yd",
+        "1_500_000, 1.5 m, 1 3/4 yd",
+        "1_500_001, 1.6 m, 1 3/4 yd",
+        "1_257_300, 1.3 m, 1 3/8 yd",
+        "1_257_301, 1.3 m, 1 1/2 yd",
+        "100_000, 0.1 m, 1/8 yd",
+        "914_400, 1.0 m, 1 yd",
+    })
+    void whatAShopSellsIsRoundedUpFromTheExactLength(String micrometres, String metres, String yards) {
+        Cell cell = cell(Long.parseLong(micrometres.replace("_", "")), 0);
+        assertThat(ChartFiles.metres(cell)).isEqualTo(metres);
+        assertThat(ChartFiles.yards(cell)).isEqualTo(yards);
+    }
+
+    static LongStream seeds() {
+        return LongStream.range(0, 50);
+    }
+
+    /** Whatever the searches find: wider is never longer, freer is never longer, and nothing gets longer than it was. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void widerAndFreerAreNeverLonger(long seed) {
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
+        Cloth found =
+                cloth(() -> random.nextInt(5) == 0 ? Cell.none("too wide") : cell(random.nextLong(1, 1_000_000), 900));
+        Cloth settled = found.settled(true);
+        for (int width = 0; width < 4; width++) {
+            for (int direction = 0; direction < 3; direction++) {
+                Cell cell = settled.cell(0, width, direction);
+                assertThat(cell.isLaid())
+                        .isEqualTo(found.cell(0, width, direction).isLaid());
+                if (cell.isLaid()) {
+                    assertThat(cell.needed())
+                            .isLessThanOrEqualTo(found.cell(0, width, direction).needed());
+                    for (int w = 0; w <= width; w++) {
+                        for (int d = direction; d < 3; d++) {
+                            if (settled.cell(0, w, d).isLaid()) {
+                                assertThat(cell.marker())
+                                        .isLessThanOrEqualTo(
+                                                settled.cell(0, w, d).marker());
+                                assertThat(cell.needed())
+                                        .isLessThanOrEqualTo(
+                                                settled.cell(0, w, d).needed());
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void whereFoldsMoveWithTheWidthOnlyFreerIsNeverLonger() {
+        long[] next = {0};
+        Cloth settled = cloth(() -> cell(++next[0] * 1000, 900)).settled(false);
+        assertThat(settled.cell(0, 3, 0).marker()).isEqualTo(new Length(10_000));
+    }
+
+    @Test
+    void aCellReadsBackFromItsTextAndFromNoPartOfIt() {
+        Cell cell = cell(1_210_000, 900);
+        assertThat(Cell.parse(cell.text())).contains(cell);
+        Cell none = Cell.none("It is too wide.");
+        assertThat(Cell.parse(none.text())).contains(none);
+        for (int end = 0; end < cell.text().length() - 1; end++) {
+            assertThat(Cell.parse(cell.text().substring(0, end))).isEmpty();
+        }
+        assertThat(Cell.parse(cell.text().replace("M0 0", "<script>"))).isEmpty();
+    }
+
+    private static Cloth cloth(Supplier<Cell> cells) {
+        List<List<Cell>> row = new ArrayList<>();
+        for (int width = 0; width < 4; width++) {
+            row.add(List.of(cells.get(), cells.get(), cells.get()));
+        }
+        return new Cloth(
+                "cloth",
+                "shell",
+                List.of(new Length(1), new Length(2), new Length(3), new Length(4)),
+                List.of(Direction.EITHER_WAY, Direction.ONE_WAY_PER_GARMENT, Direction.ONE_WAY),
+                List.of("M"),
+                List.of(row));
+    }
+
+    private static Cell cell(long micrometres, double width) {
+        Length length = new Length(micrometres);
+        return new Cell(
+                length,
+                Length.ZERO,
+                length,
+                0.75,
+                length,
+                Length.ofMillimetres(Math.max(1, width)),
+                List.of("M0 0L10 0L10 10Z", "M20 0L30 0L30 10Z"),
+                "");
+    }
+}
