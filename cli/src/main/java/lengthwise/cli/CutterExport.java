@@ -57,6 +57,8 @@ final class CutterExport implements ExportFormat {
                             + " say your machine's own)")
     private double speed = 100;
 
+    private @Nullable ToolPath path;
+
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
     CutterExport() {}
 
@@ -103,7 +105,11 @@ final class CutterExport implements ExportFormat {
                 : new Kerf(LengthOption.parse(spec, "--kerf", kerf, Length.ZERO, WIDEST_KERF), side);
     }
 
+    /** The way through the one marker of this run. */
     private ToolPath path(MarkerDrawing marker) throws DrawingException {
-        return ToolPath.of(marker, kerf());
+        if (path == null) {
+            path = ToolPath.of(marker, kerf());
+        }
+        return path;
     }
 }

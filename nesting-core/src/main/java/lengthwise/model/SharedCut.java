@@ -46,9 +46,9 @@ public record SharedCut(Placement one, Placement other, Segment line) {
 
     /** Returns the stretches where straight edges of two outlines coincide; their holes are not looked at. */
     public static List<Segment> lines(Outline one, Outline other) {
-        Ring a = one.shell().withoutFlatVertices();
-        Ring b = other.shell().withoutFlatVertices();
-        return areNear(a.box(), b.box()) ? shared(a, b) : List.of();
+        return areNear(one.box(), other.box())
+                ? shared(one.shell().withoutFlatVertices(), other.shell().withoutFlatVertices())
+                : List.of();
     }
 
     /** Returns how long stretches are together. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.drawing.DrawingException;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.model.Length;
 import lengthwise.svg.MarkerDrawing;
@@ -46,15 +47,11 @@ public final class HpglMarker {
      */
     public static String of(MarkerDrawing marker, Optional<Frames> split, Axis alongRoll) throws DrawingException {
         List<Stroke> strokes = PlotDrawing.of(marker);
-        long length = 0;
-        long width = 0;
-        for (Stroke stroke : strokes) {
-            for (Point point : stroke.points()) {
-                length = Math.max(length, point.x());
-                width = Math.max(width, point.y());
-            }
-        }
-        List<Frames.Frame> frames = Frames.of(strokes, length, width, split);
+        Box box = strokes.stream().map(Stroke::box).reduce(Box::union).orElseThrow();
+        long width = box.height();
+        Point corner = new Point(box.minX(), box.minY());
+        List<Frames.Frame> frames = Frames.of(
+                strokes.stream().map(stroke -> stroke.movedBack(corner)).toList(), box.width(), width, split);
         StringBuilder text = new StringBuilder("IN;\n");
         List<List<Stroke>> pages = new ArrayList<>();
         for (Frames.Frame frame : frames) {

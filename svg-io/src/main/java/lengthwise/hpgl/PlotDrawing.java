@@ -33,6 +33,8 @@ final class PlotDrawing {
     private static final long LETTER = 5_000;
     private static final long LEADING = 9_000;
     private static final long DRILL_HOLE = 3_000;
+    private static final long AIR = 2_000;
+    private static final String FOLD = "fold";
 
     /** How far the cut line may lie off the fold and still be on it. */
     private static final double ON_FOLD = 50;
@@ -134,7 +136,7 @@ final class PlotDrawing {
         List<Segment> fold =
                 state.foldEdge().map(edge -> moved(edge, shift)).stream().toList();
         Uncut.of(outline.shell(), fold, ON_FOLD).forEach(part -> line(Stroke.Pen.CUT_LINES, part));
-        fold.forEach(edge -> line(Stroke.Pen.MARKS, List.of(edge.from(), edge.to())));
+        fold.forEach(edge -> fold(edge, outline.box()));
         outline.holes().forEach(hole -> line(Stroke.Pen.CUT_LINES, closed(hole)));
         marks(marker.marks().get(index).mapped(point -> point.plus(shift)));
         state.arrowHeads().stream()
@@ -148,6 +150,22 @@ final class PlotDrawing {
                 .forEach(letter -> line(
                         Stroke.Pen.LETTERING,
                         letter.stream().map(point -> point.plus(shift)).toList()));
+    }
+
+    /** The line of the fold, and what it is, inside the piece. */
+    private void fold(Segment edge, Box piece) {
+        line(Stroke.Pen.MARKS, List.of(edge.from(), edge.to()));
+        long width = StrokeLetters.width(FOLD, LETTER);
+        long x = (edge.from().x() + edge.to().x()) / 2;
+        long y = (edge.from().y() + edge.to().y()) / 2;
+        boolean along = edge.from().y() == edge.to().y();
+        boolean below = 2 * y < piece.minY() + piece.maxY();
+        boolean behind = 2 * x < piece.minX() + piece.maxX();
+        if (along) {
+            write(FOLD, x - width / 2, below ? y + LETTER + AIR : y - AIR);
+        } else {
+            write(FOLD, behind ? x + AIR : x - AIR - width, y + LETTER / 2);
+        }
     }
 
     private void marks(PieceMarks marks) {

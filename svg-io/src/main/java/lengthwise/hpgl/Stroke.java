@@ -1,6 +1,7 @@
 package lengthwise.hpgl;
 
 import java.util.List;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 
 /**
@@ -28,5 +29,17 @@ record Stroke(Pen pen, List<Point> points) {
 
     Stroke {
         points = List.copyOf(points);
+    }
+
+    Box box() {
+        return points.stream()
+                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
+                .reduce(Box::union)
+                .orElseThrow();
+    }
+
+    /** Returns the stroke as seen from another corner. */
+    Stroke movedBack(Point corner) {
+        return new Stroke(pen, points.stream().map(point -> point.minus(corner)).toList());
     }
 }

@@ -52,6 +52,7 @@ record Contours(
         List<Contours> contours = new ArrayList<>();
         for (int piece : uncut) {
             PieceMarks marks = marker.marks().get(piece);
+            refuseOutside(marks, marker.pieces().get(piece));
             List<Outline> drillHoles = new ArrayList<>();
             for (Point hole : marks.drillHoles()) {
                 drillHoles.add(drillHole(hole, marker.pieces().get(piece), kerf));
@@ -96,6 +97,32 @@ record Contours(
                 }
             }
         }
+    }
+
+    /** A mark that was moved off its piece by hand would be cut into another one. */
+    private static void refuseOutside(PieceMarks marks, PlacedPiece piece) throws DrawingException {
+        List<Point> inside = new ArrayList<>(marks.drillHoles());
+        marks.notches().forEach(notch -> inside.add(notch.to()));
+        for (Point mark : inside) {
+            if (!isInside(mark, piece.outline().shell())) {
+                throw new DrawingException(
+                        "%s has a notch or a drill hole outside its cut line; put it back or take it out."
+                                .formatted(piece.called()));
+            }
+        }
+    }
+
+    /** Counts the edges that a ray along +x crosses. */
+    private static boolean isInside(Point point, Ring ring) {
+        boolean inside = false;
+        for (int i = 0; i < ring.size(); i++) {
+            Point from = ring.vertex(i).minus(point);
+            Point edge = ring.edge(i);
+            if (from.y() > 0 != from.y() + edge.y() > 0) {
+                inside ^= from.cross(edge) > 0 == edge.y() > 0;
+            }
+        }
+        return inside;
     }
 
     private static Outline along(PlacedPiece piece, Kerf kerf) throws DrawingException {

@@ -72,15 +72,21 @@ class HpglMarkerTest {
             rings.addAll(outline.holes());
         }
         assertThat(lines).hasSameSizeAs(rings);
-        double top = plotted.sizes.get(0)[1];
+        // Random pieces may reach beyond the cloth; the plot then begins with them.
+        double left = Math.min(
+                0,
+                HEAD + rings.stream().mapToLong(ring -> ring.box().minX()).min().orElse(0) / 1000.0);
+        double bottom = Math.max(
+                marker.cuttableWidth().millimetres(),
+                rings.stream().mapToLong(ring -> ring.box().maxY()).max().orElse(0) / 1000.0);
         for (int i = 0; i < rings.size(); i++) {
             Ring ring = rings.get(i);
             List<double[]> line = lines.get(i);
             assertThat(line).hasSize(ring.size() + 1);
             for (int k = 0; k <= ring.size(); k++) {
                 Point vertex = ring.vertex(k % ring.size());
-                assertThat(line.get(k)[0]).isEqualTo(HEAD + vertex.x() / 1000.0, within(RESOLUTION));
-                assertThat(top - line.get(k)[1]).isEqualTo(vertex.y() / 1000.0, within(2 * RESOLUTION));
+                assertThat(line.get(k)[0]).isEqualTo(HEAD - left + vertex.x() / 1000.0, within(RESOLUTION));
+                assertThat(line.get(k)[1]).isEqualTo(bottom - vertex.y() / 1000.0, within(RESOLUTION));
             }
         }
     }
@@ -135,8 +141,8 @@ class HpglMarkerTest {
                 units(marker.marks().get(0).notches().get(0).to(), marker));
         assertThat(pens.lines(2)).anySatisfy(line -> {
             assertThat(line).hasSize(2);
-            assertThat(line.get(0)).containsExactly(notch.get(0), within(2 * RESOLUTION));
-            assertThat(line.get(1)).containsExactly(notch.get(1), within(2 * RESOLUTION));
+            assertThat(line.get(0)).containsExactly(notch.get(0), within(RESOLUTION));
+            assertThat(line.get(1)).containsExactly(notch.get(1), within(RESOLUTION));
         });
     }
 
@@ -166,6 +172,23 @@ class HpglMarkerTest {
             sum += Math.hypot(line.get(i)[0] - line.get(i - 1)[0], line.get(i)[1] - line.get(i - 1)[1]);
         }
         return sum;
+    }
+
+    /** An edge on the selvedge lies outside the cuttable width: the plot is as much wider, and begins at 0 all the same. */
+    @ParameterizedTest
+    @ValueSource(strings = {"X", "Y"})
+    void whatReachesBeyondTheCuttableWidthIsOnThePlot(String axis) throws Exception {
+        MarkerDrawing marker = MarkerDrawings.of(rectangle(0, -15, 100, 80), rectangle(200, 900, 100, 120));
+        PlotterReader plotted = new PlotterReader(HpglMarker.of(marker, Optional.empty(), Axis.valueOf(axis)));
+        double across = plotted.sizes.get(0)[axis.equals("X") ? 1 : 0];
+        assertThat(across).isEqualTo(1000 + 15 + 20);
+        for (int pen = 1; pen <= 3; pen++) {
+            for (List<double[]> line : plotted.pages.get(0).lines(pen)) {
+                assertThat(line)
+                        .allSatisfy(point ->
+                                assertThat(point[axis.equals("X") ? 1 : 0]).isBetween(0.0, across));
+            }
+        }
     }
 
     @ParameterizedTest

@@ -117,6 +117,26 @@ class ToolPathTest {
         assertThatThrownBy(() -> ToolPath.of(cut, Kerf.NONE)).hasMessageContaining("no piece to be cut");
     }
 
+    /** Moved by hand into another piece a notch would be cut there. */
+    @Test
+    void aNotchOrADrillHoleOutsideItsPieceIsRefused() throws Exception {
+        MarkerDrawing two = MarkerDrawings.of(rectangle(0, 0, 100, 100), rectangle(200, 0, 100, 100));
+        PieceMarks notched = new PieceMarks(
+                Optional.empty(),
+                List.of(new Segment(new Point(250_000, 0), new Point(250_000, 5_000))),
+                List.of(),
+                List.of());
+        assertThatThrownBy(() -> ToolPath.of(MarkerDrawings.withMarks(two, 0, notched), Kerf.NONE))
+                .hasMessageContaining("a of garment 1 has a notch or a drill hole outside");
+        assertThat(ToolPath.of(MarkerDrawings.withMarks(two, 1, notched), Kerf.NONE)
+                        .passes())
+                .hasSize(3);
+        PieceMarks drilled =
+                new PieceMarks(Optional.empty(), List.of(), List.of(new Point(150_000, 50_000)), List.of());
+        assertThatThrownBy(() -> ToolPath.of(MarkerDrawings.withMarks(two, 1, drilled), Kerf.NONE))
+                .hasMessageContaining("outside its cut line");
+    }
+
     @Test
     void innerCutsComeBeforeTheOutlineOfTheirPiece() throws Exception {
         Outline frame = new Outline(
