@@ -1,17 +1,21 @@
 package lengthwise.dxf;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.PlacedPiece;
+import lengthwise.model.Segment;
 import lengthwise.svg.Caption;
 import lengthwise.svg.MarkerDrawing;
+import lengthwise.toolpath.Uncut;
 
 /**
  * Writes a marker as a DXF file of release 12 (AC1009), which every reader knows: millimetres, x along the fabric, y
@@ -27,6 +31,9 @@ public final class DxfMarker {
     /** A shorter line (µm) says nothing about the grain, and readers take no notice of it. */
     private static final double SHORTEST_GRAIN_LINE = 20_000;
 
+    /** How far the fold may lie off the edge on it (µm). */
+    private static final double ON_FOLD = 50;
+
     private static final String CUT = "CUT";
     private static final String CUT_OUT = "CUTOUT";
     private static final int WHITE = 7;
@@ -39,7 +46,10 @@ public final class DxfMarker {
         this.marker = marker;
     }
 
-    /** Returns a file with one block a piece: its cut line, cut-outs, marks and texts on layers of their own. */
+    /**
+     * Returns a file with one block a piece: its cut line, cut-outs, marks and texts on layers of their own; an edge on the fold
+     * is a mirror line. Pieces that are cut already are not in it.
+     */
     public static byte[] pieces(MarkerDrawing marker) {
         DxfMarker writer = new DxfMarker(marker);
         return writer.write(
@@ -48,7 +58,10 @@ public final class DxfMarker {
                 writer::placedBlocks);
     }
 
-    /** Returns a file with the cut lines and the cut-outs alone, each on a layer. */
+    /**
+     * Returns a file with the cut lines and the cut-outs alone, each on a layer. Nothing is cut on a fold: there a cut line is
+     * open.
+     */
     public static byte[] lines(MarkerDrawing marker) {
         DxfMarker writer = new DxfMarker(marker);
         return writer.write(List.of(CUT, CUT_OUT), groups -> {}, writer::cutLines);
@@ -95,14 +108,28 @@ public final class DxfMarker {
     }
 
     private void cutLines(Groups entities) {
-        for (PlacedPiece piece : marker.pieces()) {
-            entities.polyline(CUT, turned(piece.outline().shell()), true);
-            piece.outline().holes().forEach(hole -> entities.polyline(CUT_OUT, turned(hole), true));
+        for (int i : toCut()) {
+            Outline outline = marker.pieces().get(i).outline();
+            Optional<Segment> fold = marker.states().get(i).foldEdge();
+            if (fold.isEmpty()) {
+                entities.polyline(CUT, turned(outline.shell().vertices()), true);
+            } else {
+                Uncut.of(outline.shell(), List.of(fold.get()), ON_FOLD)
+                        .forEach(part -> entities.polyline(CUT, turned(part), false));
+            }
+            outline.holes().forEach(hole -> entities.polyline(CUT_OUT, turned(hole.vertices()), true));
         }
     }
 
+    /** Returns the pieces that are not cut already, by their places. */
+    private int[] toCut() {
+        return IntStream.range(0, marker.pieces().size())
+                .filter(i -> !marker.states().get(i).cutAlready())
+                .toArray();
+    }
+
     private void blocks(Groups blocks) {
-        for (int i = 0; i < marker.pieces().size(); i++) {
+        for (int i : toCut()) {
             String name = blockName(i);
             blocks.add(0, "BLOCK").add(8, "0").add(2, name).add(70, 0).point(10, Point.ORIGIN);
             blocks.add(3, name);
@@ -115,7 +142,7 @@ public final class DxfMarker {
         styleText(entities, "STYLE NAME", marker.job());
         styleText(entities, "MATERIAL", marker.fabric());
         styleText(entities, "UNITS", "METRIC");
-        for (int i = 0; i < marker.pieces().size(); i++) {
+        for (int i : toCut()) {
             entities.add(0, "INSERT")
                     .add(8, ApparelLayer.BOUNDARY.number())
                     .add(2, blockName(i))
@@ -125,17 +152,17 @@ public final class DxfMarker {
 
     /** The words that stand for these things in drawings of sewn products: from memory. */
     private static void styleText(Groups groups, String keyword, String words) {
-        groups.lettering(ApparelLayer.BOUNDARY.number(), Point.ORIGIN, 0, keyword + ": " + words);
+        groups.lettering(ApparelLayer.BOUNDARY.number(), Point.ORIGIN, 0, keyword + ": " + words, 0);
     }
 
     private void piece(Groups block, int index) {
         PlacedPiece piece = marker.pieces().get(index);
         PieceMarks marks = marker.marks().get(index).mapped(this::turned);
-        List<Point> shell = turned(piece.outline().shell());
+        List<Point> shell = turned(piece.outline().shell().vertices());
         block.polyline(ApparelLayer.BOUNDARY.number(), shell, true);
         corners(block, shell);
         for (Ring ring : piece.outline().holes()) {
-            List<Point> hole = turned(ring);
+            List<Point> hole = turned(ring.vertices());
             block.polyline(ApparelLayer.INTERNAL_CUTOUTS.number(), hole, true);
             corners(block, hole);
         }
@@ -145,28 +172,37 @@ public final class DxfMarker {
                 .ifPresent(grain -> block.line(ApparelLayer.GRAIN_LINE.number(), grain.from(), grain.to()));
         marks.drillHoles().forEach(hole -> block.dot(ApparelLayer.DRILL_HOLES.number(), hole));
         marks.innerLines().forEach(line -> block.polyline(ApparelLayer.INTERNAL_LINES.number(), line, false));
-        Caption caption =
-                Caption.of(piece, marker.marks().get(index), marker.numbers().get(index));
+        marker.states()
+                .get(index)
+                .foldEdge()
+                .ifPresent(
+                        fold -> block.line(ApparelLayer.MIRROR_LINE.number(), turned(fold.from()), turned(fold.to())));
+        Caption caption = marker.captionOf(index);
         Point middle = turned(caption.middle());
         pieceText(block, middle, "PIECE NAME", piece.piece());
         if (!piece.size().isEmpty()) {
             pieceText(block, middle, "SIZE", piece.size());
         }
         pieceText(block, middle, "QUANTITY", "1");
+        caption(block, caption, middle);
+    }
+
+    private static void caption(Groups block, Caption caption, Point middle) {
         double height = caption.height() * 1000;
         double top = (caption.lines().size() - 1) / 2.0;
         for (int i = 0; i < caption.lines().size(); i++) {
             long up = StrictMath.round((top - i) * Caption.LEADING * height);
             block.lettering(
                     ApparelLayer.ANNOTATION.number(),
-                    middle.plus(new Point(0, up)),
+                    middle.plus(caption.turned() ? new Point(-up, 0) : new Point(0, up)),
                     StrictMath.round(height),
-                    caption.lines().get(i));
+                    caption.lines().get(i),
+                    caption.turned() ? 90 : 0);
         }
     }
 
     private static void pieceText(Groups block, Point at, String keyword, String words) {
-        block.lettering(ApparelLayer.BOUNDARY.number(), at, 0, keyword + ": " + words);
+        block.lettering(ApparelLayer.BOUNDARY.number(), at, 0, keyword + ": " + words, 0);
     }
 
     /** Marks the corners; what lies between them is a curve, or straight. */
@@ -194,12 +230,8 @@ public final class DxfMarker {
         return name.substring(0, Math.min(name.length(), LONGEST_NAME));
     }
 
-    private List<Point> turned(Ring ring) {
-        List<Point> points = new ArrayList<>(ring.size());
-        for (Point vertex : ring.vertices()) {
-            points.add(turned(vertex));
-        }
-        return points;
+    private List<Point> turned(List<Point> points) {
+        return points.stream().map(this::turned).toList();
     }
 
     private Point turned(Point point) {

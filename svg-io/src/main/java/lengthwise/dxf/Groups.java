@@ -50,13 +50,14 @@ final class Groups {
         return add(0, "POINT").add(8, layer).point(10, at);
     }
 
-    /** Adds one line of lettering with its middle at a point. */
-    Groups lettering(String layer, Point middle, long height, String words) {
+    /** Adds one line of lettering with its middle at a point, turned anticlockwise. */
+    Groups lettering(String layer, Point middle, long height, String words, int degrees) {
         return add(0, "TEXT")
                 .add(8, layer)
                 .point(10, middle)
                 .length(40, Math.max(100, height))
                 .add(1, escaped(words))
+                .add(50, degrees)
                 .add(72, 1)
                 .point(11, middle)
                 .add(73, 2);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lengthwise.drawing.DrawnPiece;
@@ -19,6 +20,8 @@ import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.model.Marker;
 import lengthwise.model.PlacedPiece;
+import lengthwise.model.Segment;
+import lengthwise.svg.LaidState;
 import lengthwise.svg.MarkerDrawing;
 import lengthwise.svg.MarkerNotes;
 import lengthwise.svg.MarkerSvg;
@@ -47,21 +50,72 @@ class DxfMarkerTest {
 
     @Test
     void handLaidMarkersComeBackWhereTheyLie() throws Exception {
-        for (Marker marker : List.of(SampleMarkers.singleLayer(), SampleMarkers.folded())) {
-            MarkerDrawing written = drawing(marker);
-            for (byte[] dxf : List.of(DxfMarker.pieces(written), DxfMarker.lines(written))) {
-                PatternDrawing read = DxfPattern.read("marker.dxf", dxf, ScaleStatement.NONE);
-                assertThat(read.scaleStated()).isTrue();
-                assertThat(read.warnings()).isEmpty();
-                assertThat(read.pieces()).hasSameSizeAs(written.pieces());
-                Point shift = corner(read.pieces().stream().map(DrawnPiece::outline))
-                        .minus(corner(written.pieces().stream().map(PlacedPiece::outline)));
-                for (int i = 0; i < read.pieces().size(); i++) {
-                    assertSame(
-                            read.pieces().get(i).outline(),
-                            written.pieces().get(i).outline().moved(shift));
-                }
+        MarkerDrawing single = drawing(SampleMarkers.singleLayer());
+        assertComesBack(single, DxfMarker.pieces(single));
+        assertComesBack(single, DxfMarker.lines(single));
+        MarkerDrawing folded = drawing(SampleMarkers.folded());
+        assertComesBack(folded, DxfMarker.pieces(folded));
+    }
+
+    private static void assertComesBack(MarkerDrawing written, byte[] dxf) throws Exception {
+        PatternDrawing read = DxfPattern.read("marker.dxf", dxf, ScaleStatement.NONE);
+        assertThat(read.scaleStated()).isTrue();
+        assertThat(read.warnings()).isEmpty();
+        assertThat(read.pieces()).hasSameSizeAs(written.pieces());
+        Point shift = corner(read.pieces().stream().map(DrawnPiece::outline))
+                .minus(corner(written.pieces().stream().map(PlacedPiece::outline)));
+        for (int i = 0; i < read.pieces().size(); i++) {
+            assertSame(
+                    read.pieces().get(i).outline(),
+                    written.pieces().get(i).outline().moved(shift));
+        }
+    }
+
+    /** The fold lies at the near edge of the cuttable area: y = 0 in the marker, its width in the file. */
+    @Test
+    void nothingIsCutOnTheFold() throws Exception {
+        MarkerDrawing folded = drawing(SampleMarkers.folded());
+        PatternDrawing read = DxfPattern.read("marker.dxf", DxfMarker.pieces(folded), ScaleStatement.NONE);
+        for (int i = 0; i < read.pieces().size(); i++) {
+            assertThat(read.pieces().get(i).foldEdge().map(Segment::length))
+                    .isEqualTo(folded.states().get(i).foldEdge().map(Segment::length));
+        }
+        assertThat(read.pieces()).anyMatch(piece -> piece.foldEdge().isPresent());
+        DxfFile lines = DxfFile.read("lines.dxf", DxfMarker.lines(folded));
+        double fold = folded.cuttableWidth().millimetres();
+        int open = 0;
+        for (DxfFile.Thing thing : lines.things()) {
+            List<Entity> vertices = lines.parts(thing, "VERTEX");
+            open += thing.closed() ? 0 : 1;
+            for (int k = 1; k < vertices.size(); k++) {
+                boolean along = vertices.get(k - 1).number(20, 0) == fold
+                        && vertices.get(k).number(20, 0) == fold;
+                assertThat(along).isFalse();
             }
+        }
+        assertThat(open).isEqualTo((int) folded.states().stream()
+                .filter(state -> state.foldEdge().isPresent())
+                .count());
+    }
+
+    @Test
+    void whatIsCutAlreadyIsNotCutAgain() throws Exception {
+        MarkerDrawing whole = drawing(SampleMarkers.singleLayer());
+        List<LaidState> states = new ArrayList<>(whole.states());
+        states.set(0, new LaidState(Optional.empty(), List.of(), true));
+        MarkerDrawing begun = new MarkerDrawing(
+                whole.job(),
+                whole.fabric(),
+                whole.length(),
+                whole.cuttableWidth(),
+                whole.pieces(),
+                whole.numbers(),
+                whole.marks(),
+                states,
+                whole.spread());
+        for (byte[] dxf : List.of(DxfMarker.pieces(begun), DxfMarker.lines(begun))) {
+            assertThat(DxfPattern.read("marker.dxf", dxf, ScaleStatement.NONE).pieces())
+                    .hasSize(whole.pieces().size() - 1);
         }
     }
 
