@@ -19,6 +19,14 @@ record Extent(double minX, double minY, double maxX, double maxY) {
         return new Extent(minX - by, minY - by, maxX + by, maxY + by);
     }
 
+    Extent common(Extent other) {
+        return new Extent(
+                Math.max(minX, other.minX),
+                Math.max(minY, other.minY),
+                Math.min(maxX, other.maxX),
+                Math.min(maxY, other.maxY));
+    }
+
     boolean meets(Extent other) {
         return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
     }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import lengthwise.drawing.Chain;
+import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.Painted;
 import lengthwise.geometry.Point;
 import lengthwise.model.Length;
@@ -23,6 +24,11 @@ public final class MarkerPrint {
     /** Less height than this, and the map gets a page of its own (mm). */
     private static final double ROOM_FOR_A_MAP = 250;
 
+    private static final int MOST_SHEETS = 1_500;
+
+    /** How far from cloth and pieces something may be painted (mm). */
+    private static final double FARTHEST = 100;
+
     private final MarkerPainting painting;
     private final PageSetup setup;
     private final Book book;
@@ -33,8 +39,12 @@ public final class MarkerPrint {
         this.book = book;
     }
 
-    /** Returns a marker as pages. */
-    public static Printed of(MarkerPainting painting, PageSetup setup) throws IOException {
+    /**
+     * Returns a marker as pages.
+     *
+     * @throws DrawingException if it would take more sheets than anybody joins
+     */
+    public static Printed of(MarkerPainting painting, PageSetup setup) throws IOException, DrawingException {
         try (Book book = new Book(caption(painting))) {
             return new MarkerPrint(painting, setup, book).print();
         }
@@ -52,13 +62,30 @@ public final class MarkerPrint {
         return all;
     }
 
-    private Printed print() throws IOException {
+    /** Returns the room of everything at the marker, but not of what strayed far from cloth and pieces. */
+    static Extent extent(MarkerPainting painting, Book book) throws IOException {
+        List<Painted> near = new ArrayList<>(List.of(painting.clothEdge()));
+        for (int i = 0; i < painting.pieces().size(); i++) {
+            near.add(painting.cutLine(i));
+        }
+        return book.extent(drawing(painting))
+                .common(book.extent(near).grown(FARTHEST))
+                .grown(1);
+    }
+
+    private Printed print() throws IOException, DrawingException {
         List<Painted> all = drawing(painting);
-        // The lines at the rim have a width, too.
-        Extent extent = book.extent(all).grown(1);
+        Extent extent = extent(painting, book);
         PDFormXObject form = book.form(extent, canvas -> canvas.paint(all));
         List<Shape> shapes = painting.pieces().stream().map(Shape::of).toList();
         Tiles tiles = new Tiles(setup, extent, cell -> shapes.stream().anyMatch(shape -> shape.meets(cell)));
+        if (tiles.needed().size() > MOST_SHEETS) {
+            throw new DrawingException("The marker for %s would take %s sheets of %s; choose larger paper or a roll."
+                    .formatted(
+                            painting.marker().fabric(),
+                            tiles.needed().size(),
+                            setup.paper().called()));
+        }
         firstPages(tiles);
         tiles.print(book, form, caption(painting));
         return new Printed(

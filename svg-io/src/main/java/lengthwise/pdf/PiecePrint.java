@@ -4,14 +4,19 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lengthwise.drawing.Chain;
 import lengthwise.drawing.Painted;
 import lengthwise.drawing.Painted.Anchor;
+import lengthwise.drawing.Painted.Line;
+import lengthwise.geometry.Point;
 import lengthwise.model.LengthWords;
 import lengthwise.model.PlacedPiece;
 import lengthwise.svg.MarkerPainting;
@@ -23,6 +28,16 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
  */
 public final class PiecePrint {
     private static final double HEADING = 4;
+    private static final String ON_FOLD = "on fold";
+
+    /** What the label of a piece says of how it is cut. */
+    private static final List<String> MANNERS = List.of(ON_FOLD, "L + R", "bias");
+
+    /** Micrometres. */
+    private static final double SHORTEST_FOLD = 5_000;
+
+    /** The line of the edge of the cloth is half a millimetre wide. */
+    private static final double ON_THE_EDGE = 0.3;
 
     private final MarkerPainting painting;
     private final PageSetup setup;
@@ -40,10 +55,37 @@ public final class PiecePrint {
         }
     }
 
-    private record Name(String piece, String size) {
-        String called() {
-            return size.isEmpty() ? piece : piece + " · size " + size;
+    private record Name(String piece, String size) {}
+
+    /** Returns name and size, and how it is cut where the marker says so: on the fold, both hands at once, on the bias. */
+    private String called(Name name, List<Integer> laid) {
+        Set<String> words = new LinkedHashSet<>();
+        words.add(name.piece);
+        if (!name.size.isEmpty()) {
+            words.add("size " + name.size);
         }
+        for (int piece : laid) {
+            written(piece)
+                    .flatMap(line -> Stream.of(line.split(" · ", -1)))
+                    .filter(part -> !part.equals(name.piece))
+                    .forEach(part -> MANNERS.stream()
+                            .filter(manner ->
+                                    part.equals(manner) || part.startsWith(manner + " ") || part.endsWith(" " + manner))
+                            .forEach(words::add));
+        }
+        return String.join(" · ", words);
+    }
+
+    /** Returns what is written on a piece, and beside the marker where the piece bears only its number. */
+    private Stream<String> written(int piece) {
+        String key = painting.marker().numbers().get(piece) + " = ";
+        return Stream.concat(
+                        painting.pieces().get(piece).stream(),
+                        painting.beside().stream()
+                                .filter(one -> one instanceof Painted.Words words
+                                        && words.words().startsWith(key)))
+                .filter(Painted.Words.class::isInstance)
+                .map(one -> ((Painted.Words) one).words());
     }
 
     private Printed print() throws IOException {
@@ -61,7 +103,8 @@ public final class PiecePrint {
         int number = 0;
         for (Map.Entry<Name, List<Integer>> piece : pieces.entrySet()) {
             number++;
-            piece("%s of %s: %s".formatted(number, pieces.size(), piece.getKey().called()), piece.getValue());
+            List<Integer> laid = piece.getValue();
+            piece("%s of %s: %s".formatted(number, pieces.size(), called(piece.getKey(), laid)), laid);
         }
         int pages = book.pages();
         return new Printed(book.bytes(), pages, pages - read, 0, 0, List.of(), book.missingLetters());
@@ -96,12 +139,13 @@ public final class PiecePrint {
                     columns,
                     List.of(
                             Integer.toString(++number),
-                            piece.getKey().piece,
+                            called(new Name(piece.getKey().piece, ""), piece.getValue()),
                             piece.getKey().size,
                             counts(piece.getValue())),
                     false);
         }
         flow.skip(6);
+        flow.heading("Written beside the marker");
         new Notes(painting).set(flow);
     }
 
@@ -132,7 +176,7 @@ public final class PiecePrint {
                 new Painted.Words(
                         called, outline.minX(), outline.minY() - 6.5, HEADING, 0, Anchor.START, true, Canvas.BLACK),
                 new Painted.Words(
-                        "Laid " + counts(laid) + " on " + painting.marker().fabric(),
+                        "Laid " + counts(laid) + " on " + painting.marker().fabric() + shown(first),
                         outline.minX(),
                         outline.minY() - 2,
                         3,
@@ -140,7 +184,11 @@ public final class PiecePrint {
                         Anchor.START,
                         false,
                         Canvas.BLACK));
-        List<Painted> all = Stream.concat(heading, drawn.stream()).toList();
+        List<Painted> all =
+                new ArrayList<>(Stream.concat(heading, drawn.stream()).toList());
+        if (called.contains(" · " + ON_FOLD)) {
+            all.addAll(foldEdges(first));
+        }
         Extent extent = book.extent(all).grown(1);
         MarkerPrint.Shape shape = MarkerPrint.Shape.of(painting.pieces().get(first));
         Tiles upright = new Tiles(setup, extent, shape::meets);
@@ -148,6 +196,50 @@ public final class PiecePrint {
         Tiles best = turned.needed().size() < upright.needed().size() ? turned : upright;
         PDFormXObject form = book.form(extent, canvas -> canvas.paint(all));
         best.print(book, form, called + " · " + MarkerPrint.caption(painting));
+    }
+
+    private String shown(int piece) {
+        String hand = painting.marker().pieces().get(piece).hand();
+        return hand.isEmpty() ? "" : "; this side up it is " + hand;
+    }
+
+    /** On the cloth a piece on the fold lies with that edge along the edge of the cloth; on paper the edge is marked. */
+    private List<Painted> foldEdges(int piece) {
+        Extent cloth = Extent.of(painting.clothEdge());
+        List<Chain> edges = new ArrayList<>();
+        for (Chain chain : painting.cutLine(piece).chains()) {
+            for (int i = 0; i < chain.points().size(); i++) {
+                Point from = chain.points().get(i);
+                Point to = chain.points().get((i + 1) % chain.points().size());
+                boolean along = both(from.y(), to.y(), cloth.minY()) || both(from.y(), to.y(), cloth.maxY());
+                if (from.distance(to) > SHORTEST_FOLD && (along || both(from.x(), to.x(), cloth.minX()))) {
+                    edges.add(new Chain(List.of(from, to), false));
+                }
+            }
+        }
+        if (edges.isEmpty()) {
+            return List.of();
+        }
+        Line line = new Line(Canvas.BLACK, 1.2, List.of(14.0, 3.0, 2.0, 3.0), 1);
+        List<Point> first = edges.get(0).points();
+        double x = (first.get(0).x() + first.get(1).x()) / 2000.0;
+        double y = (first.get(0).y() + first.get(1).y()) / 2000.0;
+        boolean upright = first.get(0).x() == first.get(1).x();
+        return List.of(
+                new Painted.Path(edges, Optional.empty(), Optional.of(line), List.of(), "fold"),
+                new Painted.Words(
+                        "this edge on the fold",
+                        upright ? x + 5 : x,
+                        upright ? y : y + (y < (cloth.minY() + cloth.maxY()) / 2 ? 5.5 : -2.5),
+                        4,
+                        upright ? Math.PI / 2 : 0,
+                        Anchor.MIDDLE,
+                        true,
+                        Canvas.BLACK));
+    }
+
+    private static boolean both(long one, long other, double edge) {
+        return Math.abs(one / 1000.0 - edge) < ON_THE_EDGE && Math.abs(other / 1000.0 - edge) < ON_THE_EDGE;
     }
 
     /** A paper piece serves every garment of its size, so what is written on it names none. */

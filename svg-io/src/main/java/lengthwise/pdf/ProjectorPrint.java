@@ -33,7 +33,7 @@ public final class ProjectorPrint {
      */
     public static Printed of(MarkerPainting painting, boolean userUnit) throws IOException {
         try (Book book = new Book(MarkerPrint.caption(painting))) {
-            Extent extent = book.extent(MarkerPrint.drawing(painting)).grown(AIR);
+            Extent extent = MarkerPrint.extent(painting, book).grown(AIR);
             PDOptionalContentGroup grid = book.layer("grid of 10 cm");
             List<Layer> layers = layers(painting, book);
             double longest = userUnit ? extent.width() : Book.LONGEST_SIDE.millimetres();

@@ -1,6 +1,8 @@
 package lengthwise.svg;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Set;
 import java.util.TreeSet;
 import lengthwise.drawing.Painted;
@@ -32,6 +34,27 @@ public record MarkerPainting(
         cloth = List.copyOf(cloth);
         pieces = pieces.stream().map(List::copyOf).toList();
         over = List.copyOf(over);
+    }
+
+    /** Returns the edge of the cloth: of what lies under the pieces, the largest. */
+    public Painted.Path clothEdge() {
+        return cloth.stream()
+                .filter(Painted.Path.class::isInstance)
+                .map(Painted.Path.class::cast)
+                .filter(path -> path.clip().isEmpty())
+                .max(Comparator.comparingDouble(MarkerPainting::area))
+                .orElseGet(() -> cutLine(0));
+    }
+
+    private static double area(Painted.Path path) {
+        LongSummaryStatistics x = new LongSummaryStatistics();
+        LongSummaryStatistics y = new LongSummaryStatistics();
+        path.chains()
+                .forEach(chain -> chain.points().forEach(point -> {
+                    x.accept(point.x());
+                    y.accept(point.y());
+                }));
+        return (double) (x.getMax() - x.getMin()) * (y.getMax() - y.getMin());
     }
 
     /** Returns the cut line of a piece. */

@@ -8,7 +8,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 import lengthwise.model.Length;
@@ -61,7 +60,7 @@ class JoinedPagesTest {
 
     private static final double ORIGIN_Y = 40;
 
-    private static BufferedImage joined(PageSetup setup) throws IOException {
+    private static BufferedImage joined(PageSetup setup) throws Exception {
         MarkerPainting painting = Sheets.painting(MARKER);
         Printed printed = MarkerPrint.of(painting, setup);
         assertThat(printed.leftOut()).isEmpty();
@@ -69,7 +68,7 @@ class JoinedPagesTest {
         assertThat(printed.rows()).isGreaterThan(1);
         Extent extent;
         try (Book book = new Book("")) {
-            extent = book.extent(MarkerPrint.drawing(painting)).grown(1);
+            extent = MarkerPrint.extent(painting, book);
         }
         BufferedImage whole = new BufferedImage((int) (1000 * DOTS), (int) (1400 * DOTS), BufferedImage.TYPE_INT_RGB);
         Graphics2D table = whole.createGraphics();

@@ -1,12 +1,15 @@
 package lengthwise.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.Painted;
+import lengthwise.model.Length;
 import lengthwise.svg.MarkerPainting;
 import lengthwise.svg.MarkerSvg;
 import lengthwise.testing.SampleMarkers;
@@ -29,7 +32,7 @@ class MarkerPrintTest {
     }
 
     @Test
-    void theFirstPagesSayHowToPrintAndWhereEveryPieceIs() throws IOException {
+    void theFirstPagesSayHowToPrintAndWhereEveryPieceIs() throws Exception {
         Printed printed = MarkerPrint.of(SMALL, Sheets.on("A4"));
         int read = printed.pages() - printed.sheets();
         assertThat(text(printed, 1, 1))
@@ -41,7 +44,7 @@ class MarkerPrintTest {
     }
 
     @Test
-    void everySheetIsNamedAndSaysWhatItBelongsTo() throws IOException {
+    void everySheetIsNamedAndSaysWhatItBelongsTo() throws Exception {
         Printed printed = MarkerPrint.of(SMALL, Sheets.on("A4"));
         int read = printed.pages() - printed.sheets();
         // Words that run down the sheet are read letter by letter.
@@ -53,7 +56,7 @@ class MarkerPrintTest {
 
     /** Between cups that lie metres apart there is nothing to cut. */
     @Test
-    void sheetsWithNothingToCutAreLeftOutAndSaid() throws IOException {
+    void sheetsWithNothingToCutAreLeftOutAndSaid() throws Exception {
         Printed printed = MarkerPrint.of(Sheets.painting(SampleMarkers.farApart(4000)), Sheets.on("A3"));
         assertThat(printed.sheets() + printed.leftOut().size()).isEqualTo(printed.columns() * printed.rows());
         assertThat(printed.leftOut())
@@ -67,11 +70,11 @@ class MarkerPrintTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"A4", "Letter", "A3"})
-    void everyNotchIsWholeOnSomeSheet(String paper) throws IOException {
+    void everyNotchIsWholeOnSomeSheet(String paper) throws Exception {
         PageSetup setup = Sheets.on(paper);
         Extent extent;
         try (Book book = new Book("")) {
-            extent = book.extent(MarkerPrint.drawing(SMALL)).grown(1);
+            extent = MarkerPrint.extent(SMALL, book);
         }
         Tiles tiles = new Tiles(setup, extent, cell -> true);
         List<Extent> notches = new ArrayList<>();
@@ -94,15 +97,41 @@ class MarkerPrintTest {
     }
 
     @Test
-    void sixtyPagesStaySmallBecauseTheDrawingIsStoredOnce() throws IOException {
-        Printed printed = MarkerPrint.of(SMALL, Sheets.on("A4"));
-        assertThat(printed.pages()).isGreaterThan(25);
-        Printed more = MarkerPrint.of(Sheets.painting(SampleMarkers.farApart(6000)), Sheets.on("A4"));
-        assertThat(printed.bytes().length + more.bytes().length).isLessThan(2_000_000);
+    void sixtyPagesStaySmallBecauseTheDrawingIsStoredOnce() throws Exception {
+        Paper a5 = new Paper("A5", Length.ofMillimetres(148), Length.ofMillimetres(210));
+        Printed printed = MarkerPrint.of(SMALL, Sheets.on(a5));
+        assertThat(printed.pages()).isGreaterThanOrEqualTo(60);
+        assertThat(printed.bytes()).hasSizeLessThan(2_000_000);
+        Printed fewer = MarkerPrint.of(SMALL, Sheets.on("A1"));
+        assertThat(printed.bytes().length - fewer.bytes().length)
+                .as("60 pages more than " + fewer.pages())
+                .isLessThan(60 * 4_000);
+    }
+
+    /** A word that strayed far away in a drawing program must not be paid for in paper. */
+    @Test
+    void whatStrayedFarAwayTakesNoPaper() throws Exception {
+        String svg = MarkerSvg.of(SampleMarkers.singleLayer(), Sheets.NOTES)
+                .replace("</svg>", "<text x=\"900000\" y=\"5\" font-size=\"9\">lost</text></svg>");
+        Printed printed = MarkerPrint.of(Sheets.painting(svg), Sheets.on("A4"));
+        assertThat(printed.columns()).isLessThan(8);
     }
 
     @Test
-    void theSameMarkerGivesTheSameBytesInEveryLanguage() throws IOException {
+    void moreSheetsThanAnybodyJoinsAreRefused() {
+        String svg = MarkerSvg.of(SampleMarkers.farApart(900), Sheets.NOTES)
+                .replaceFirst(
+                        "(<g id=\"pieces\".*?>)",
+                        "$1<g data-piece=\"sail\" data-size=\"\" data-garment=\"1\" data-hand=\"\""
+                                + " data-number=\"9\"><path d=\"M0 0H90000V90000H0Z\"/></g>");
+        assertThatThrownBy(() -> MarkerPrint.of(Sheets.painting(svg), Sheets.on("A4")))
+                .isInstanceOf(DrawingException.class)
+                .hasMessageContaining("sheets of A4")
+                .hasMessageContaining("roll");
+    }
+
+    @Test
+    void theSameMarkerGivesTheSameBytesInEveryLanguage() throws Exception {
         byte[] here = MarkerPrint.of(SMALL, Sheets.on("A4")).bytes();
         Locale before = Locale.getDefault();
         try {
@@ -114,7 +143,7 @@ class MarkerPrintTest {
     }
 
     @Test
-    void lettersOfManyKindsAreShownAndMissingOnesAreSeen() throws IOException {
+    void lettersOfManyKindsAreShownAndMissingOnesAreSeen() throws Exception {
         String svg = MarkerSvg.of(SampleMarkers.singleLayer(), Sheets.NOTES)
                 .replace(">cup<", ">Körbchen чашка κύπελλο<")
                 .replace("data-piece=\"cup\"", "data-piece=\"Körbchen чашка κύπελλο\"")
@@ -127,7 +156,7 @@ class MarkerPrintTest {
 
     /** Hebrew reads from right to left: the first letter stands at the right. */
     @Test
-    void lettersFromRightToLeftStandInThatOrder() throws IOException {
+    void lettersFromRightToLeftStandInThatOrder() throws Exception {
         try (Book book = new Book("")) {
             assertThat(new Typeface(new PDDocument()).shown("אבג 12")).isEqualTo("12 גבא");
             assertThat(book.missingLetters()).isEmpty();

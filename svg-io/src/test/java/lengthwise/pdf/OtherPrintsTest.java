@@ -72,4 +72,31 @@ class OtherPrintsTest {
         // 273.
         assertThat(printed.sheets()).isEqualTo(8 + 2 + 1);
     }
+
+    /** On the marker a half piece lies along the fold of the cloth; alone on paper it must say so. */
+    @Test
+    void aPieceOnTheFoldSaysWhichEdgeThatIs() throws IOException {
+        Printed printed = PiecePrint.of(Sheets.painting(SampleMarkers.folded()), Sheets.on("A3"));
+        try (PDDocument document = Sheets.open(printed)) {
+            String text = new PDFTextStripper().getText(document);
+            assertThat(text).contains("brief-back · on fold", "this edge on the fold", "cup · L + R");
+            BufferedImage page = Sheets.seen(document, printed.pages() - printed.sheets() + order(text), 4);
+            int thick = 0;
+            for (int y = 0; y + 4 < page.getHeight(); y++) {
+                int run = 0;
+                for (int x = 0; x < page.getWidth(); x++) {
+                    boolean dark = Sheets.isDark(page.getRGB(x, y)) && Sheets.isDark(page.getRGB(x, y + 3));
+                    run = dark ? run + 1 : 0;
+                    // A dash of 14 mm, more than 0.75 mm thick.
+                    thick += run == 13 * 4 ? 1 : 0;
+                }
+            }
+            assertThat(thick).as("thick dashes along the fold").isGreaterThan(5);
+        }
+    }
+
+    /** Which page of the pieces shows the back: every piece here fits its page. */
+    private static int order(String text) {
+        return text.indexOf("1 of 3: brief-back") >= 0 ? 0 : text.indexOf("2 of 3: brief-back") >= 0 ? 1 : 2;
+    }
 }

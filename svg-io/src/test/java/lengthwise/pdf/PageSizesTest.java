@@ -46,7 +46,7 @@ class PageSizesTest {
         "Legal, 215.9, 355.6",
         "tabloid, 279.4, 431.8"
     })
-    void pagesAreAsLargeAsTheirPaper(String name, double width, double height) throws IOException {
+    void pagesAreAsLargeAsTheirPaper(String name, double width, double height) throws Exception {
         Printed printed = MarkerPrint.of(SMALL, Sheets.on(name));
         try (PDDocument document = Sheets.open(printed)) {
             assertThat(document.getNumberOfPages()).isEqualTo(printed.pages()).isGreaterThan(2);
@@ -59,7 +59,7 @@ class PageSizesTest {
     }
 
     @Test
-    void landscapeLiesOnItsSide() throws IOException {
+    void landscapeLiesOnItsSide() throws Exception {
         PageSetup setup = Sheets.on(Paper.named("letter").orElseThrow().landscape());
         try (PDDocument document = Sheets.open(MarkerPrint.of(SMALL, setup))) {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(792);
@@ -68,7 +68,7 @@ class PageSizesTest {
     }
 
     @Test
-    void printersAreAskedNeitherToScaleNorToPrintOnBothSides() throws IOException {
+    void printersAreAskedNeitherToScaleNorToPrintOnBothSides() throws Exception {
         try (PDDocument document = Sheets.open(MarkerPrint.of(SMALL, Sheets.on("A4")))) {
             var wishes = document.getDocumentCatalog().getViewerPreferences();
             assertThat(wishes.getPrintScaling()).isEqualTo(PRINT_SCALING.None.toString());
@@ -77,7 +77,7 @@ class PageSizesTest {
     }
 
     @Test
-    void aRollIsAsWideAsItIsAndAsLongAsTheMarker() throws IOException {
+    void aRollIsAsWideAsItIsAndAsLongAsTheMarker() throws Exception {
         Printed printed = MarkerPrint.of(SMALL, Sheets.on(Sheets.roll(1370)));
         assertThat(printed.sheets()).isEqualTo(1);
         try (PDDocument document = Sheets.open(printed)) {
@@ -90,7 +90,7 @@ class PageSizesTest {
 
     /** The classic limit of readers is 14 400 units of 1/72 in: 5 080 mm (ISO 32000-1, annex C). */
     @Test
-    void aRollIsSplitWhereReadersEnd() throws IOException {
+    void aRollIsSplitWhereReadersEnd() throws Exception {
         Printed printed = MarkerPrint.of(longMarker(), Sheets.on(Sheets.roll(1370)));
         assertThat(printed.columns()).isEqualTo(3);
         assertThat(printed.sheets()).isEqualTo(3);
@@ -103,7 +103,7 @@ class PageSizesTest {
     }
 
     @Test
-    void aLargerUnitKeepsItOnePage() throws IOException {
+    void aLargerUnitKeepsItOnePage() throws Exception {
         PageSetup setup = new PageSetup(Sheets.roll(1370), PageSetup.USUAL_MARGIN, PageSetup.USUAL_OVERLAP, true);
         Printed printed = MarkerPrint.of(longMarker(), setup);
         assertThat(printed.sheets()).isEqualTo(1);

@@ -31,7 +31,7 @@ class TrueScaleTest {
     /** 10 cm and 4 in = 101.6 mm exactly (International Yard and Pound Agreement, 1959). */
     @ParameterizedTest(name = "{0}")
     @MethodSource("papers")
-    void theSquaresMeasureWhatTheySay(String name, Paper paper) throws IOException {
+    void theSquaresMeasureWhatTheySay(String name, Paper paper) throws Exception {
         BufferedImage page = page(MarkerPrint.of(SMALL, Sheets.on(paper)), 0);
         boolean beside = paper.width().millimetres() > paper.height().millimetres();
         double top = 12 + 16;
@@ -45,7 +45,7 @@ class TrueScaleTest {
 
     /** A square measured by its lines rather than looked for: a strip of 32 × 450 mm lies 35 mm beside the next. */
     @Test
-    void aPieceMeasuresOnARollWhatItMeasuresInTheMarker() throws IOException {
+    void aPieceMeasuresOnARollWhatItMeasuresInTheMarker() throws Exception {
         Printed printed = MarkerPrint.of(SMALL, Sheets.on(Sheets.roll(1370)));
         BufferedImage page = page(printed, printed.pages() - 1, 4);
         // Strips stand at 20 + 290 k (end allowance, then 290 mm a garment), 20 + 720 mm from the edge of the cloth.
