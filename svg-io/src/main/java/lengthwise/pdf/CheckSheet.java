@@ -1,6 +1,7 @@
 package lengthwise.pdf;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import lengthwise.drawing.Painted;
 import lengthwise.drawing.Painted.Anchor;
@@ -12,28 +13,46 @@ final class CheckSheet {
     static final double INCHES = 101.6;
 
     private static final double BETWEEN = 5;
+    private static final double RULER = 20;
+
+    /** Wide enough for both squares beside each other, with text beside them, or for a column of text (mm). */
+    private static final double ROOM_FOR_WIDE = 262;
+
+    private static final double NARROWEST = 40;
     private static final Line FINE = Line.of(Canvas.BLACK, 0.2);
 
     private CheckSheet() {}
 
-    /** Paints the first page: title, squares, ruler, and how to print and measure; returns the room that is left. */
-    static Extent paint(Canvas canvas, Extent area, String title, String subtitle, List<String> how)
+    /**
+     * Paints the first page: title, squares, ruler, and how to print and measure; returns the room that is left on it.
+     *
+     * @param more where the text goes on if it is too long for the page
+     */
+    static Extent paint(Canvas canvas, Extent area, String title, String subtitle, List<String> how, Flow.NextPage more)
             throws IOException {
         canvas.words(new Painted.Words(title, area.minX(), area.minY() + 6, 6.5, 0, Anchor.START, true, Canvas.BLACK));
         canvas.words(area.minX(), area.minY() + 12, 4, subtitle);
-        double top = area.minY() + 16;
-        boolean beside = area.width() > INCHES + METRIC + 2 * BETWEEN + 50;
-        double right;
-        if (beside) {
-            squares(canvas, area.minX(), top, true);
-            right = area.minX() + INCHES + METRIC + 2 * BETWEEN;
-        } else {
-            squares(canvas, area.minX(), top, false);
-            right = area.minX() + INCHES + BETWEEN;
-        }
-        Flow.set(canvas, new Extent(right, top - 1, area.maxX(), area.maxY()), how);
         ruler(canvas, area.minX(), area.maxY() - 1, area.width());
-        return new Extent(area.minX(), top + (beside ? INCHES : tall()) + 8, area.maxX(), area.maxY() - 20);
+        double top = area.minY() + 16;
+        double bottom = area.maxY() - RULER;
+        boolean beside = area.width() > ROOM_FOR_WIDE || top + tall() > bottom;
+        squares(canvas, area.minX(), top, beside);
+        double right = area.minX() + (beside ? INCHES + METRIC + 2 * BETWEEN : INCHES + BETWEEN);
+        double under = top + (beside ? INCHES : tall()) + 3;
+        Extent below = new Extent(area.minX(), under, area.maxX(), bottom);
+        List<Extent> rooms = new ArrayList<>();
+        if (area.maxX() - right > NARROWEST) {
+            rooms.add(new Extent(right, top - 1, area.maxX(), beside ? under : bottom));
+        }
+        rooms.add(below);
+        Flow flow = new Flow(
+                new Flow.Page(canvas, rooms.remove(0)),
+                () -> rooms.isEmpty() ? more.open() : new Flow.Page(canvas, rooms.remove(0)));
+        for (String paragraph : how) {
+            flow.paragraph(paragraph);
+        }
+        double from = rooms.isEmpty() ? bottom - flow.left() + 5 : under + 5;
+        return new Extent(area.minX(), Math.min(from, bottom), area.maxX(), bottom);
     }
 
     static double tall() {

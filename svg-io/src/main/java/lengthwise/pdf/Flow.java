@@ -32,14 +32,6 @@ final class Flow {
         this.y = area.minY();
     }
 
-    /** Sets text where there is room for all of it. */
-    static void set(Canvas canvas, Extent area, List<String> paragraphs) throws IOException {
-        Flow flow = new Flow(new Page(canvas, area), () -> new Page(canvas, area));
-        for (String paragraph : paragraphs) {
-            flow.paragraph(paragraph);
-        }
-    }
-
     void heading(String words) throws IOException {
         skip(BODY);
         lines(words, BODY * 1.3, true);

@@ -105,7 +105,8 @@ public final class MarkerPrint {
                 check.area(),
                 painting.marker().fabric(),
                 painting.marker().job(),
-                how(tiles));
+                how(tiles),
+                this::readingPage);
         Flow.Page map = left.height() > ROOM_FOR_A_MAP ? new Flow.Page(check.canvas(), left) : readingPage();
         Flow flow = new Flow(map, this::readingPage);
         new MapSheet(painting, tiles).set(flow, map.area());

@@ -126,7 +126,8 @@ public final class PiecePrint {
                 check.area(),
                 painting.marker().fabric(),
                 painting.marker().job(),
-                how);
+                how,
+                this::page);
         Flow.Page list = page();
         Flow flow = new Flow(list, this::page);
         double wide = list.area().width();

@@ -99,7 +99,8 @@ class MarkerPrintTest {
     @Test
     void sixtyPagesStaySmallBecauseTheDrawingIsStoredOnce() throws Exception {
         Paper a5 = new Paper("A5", Length.ofMillimetres(148), Length.ofMillimetres(210));
-        Printed printed = MarkerPrint.of(SMALL, Sheets.on(a5));
+        PageSetup small = new PageSetup(a5, PageSetup.USUAL_MARGIN, Length.ofMillimetres(50), false);
+        Printed printed = MarkerPrint.of(SMALL, small);
         assertThat(printed.pages()).isGreaterThanOrEqualTo(60);
         assertThat(printed.bytes()).hasSizeLessThan(2_000_000);
         Printed fewer = MarkerPrint.of(SMALL, Sheets.on("A1"));

@@ -25,7 +25,12 @@ class TrueScaleTest {
         return Stream.of(
                 Arguments.of("A4 upright", Paper.named("A4").orElseThrow()),
                 Arguments.of("A4 on its side", Paper.named("A4").orElseThrow().landscape()),
-                Arguments.of("Letter", Paper.named("Letter").orElseThrow()));
+                Arguments.of("Letter", Paper.named("Letter").orElseThrow()),
+                Arguments.of(
+                        "Letter on its side",
+                        Paper.named("Letter").orElseThrow().landscape()),
+                Arguments.of(
+                        "Legal on its side", Paper.named("Legal").orElseThrow().landscape()));
     }
 
     /** 10 cm and 4 in = 101.6 mm exactly (International Yard and Pound Agreement, 1959). */
