@@ -170,7 +170,8 @@ final class ChartCommand implements Callable<Integer> {
                         .formatted(cells.size(), tasks.size(), store.folder()));
                 return ExitCode.INTERRUPTED;
             }
-            Chart chart = new Chart(job.title(), Version.number(), cloths(sheets, rows, tasks, cells));
+            boolean inches = job.units().filter(unit -> !unit.isMetric()).isPresent();
+            Chart chart = new Chart(job.title(), Version.number(), cloths(inches, sheets, rows, tasks, cells));
             ChartFiles.write(chart, out);
             store.tidy(keys(tasks));
             spec.commandLine().getOut().print(ChartFiles.text(chart));
@@ -304,7 +305,7 @@ final class ChartCommand implements Callable<Integer> {
             String fabric = sheet.fabric().name();
             MarkerOrder order = orderOf(orders, fabric).orElseThrow();
             for (Row row : rows) {
-                double weight = Budget.deserved(order.forGarments(new HashSet<>(row.garments())));
+                double weight = Budget.enough(order.forGarments(new HashSet<>(row.garments())));
                 for (JobBuying.Offer offer : sheet.offers()) {
                     for (Direction direction : sheet.directions()) {
                         wishes.add(new Wish(JobVariant.text(job, fabric, offer, direction), fabric, row, weight));
@@ -345,12 +346,12 @@ final class ChartCommand implements Callable<Integer> {
     private double seconds(double weight, double weights) {
         double seconds = searching.seconds != null
                 ? Math.max(0.05, searching.seconds * searching.workers * weight / weights)
-                : searching.iterations != null ? 0 : Math.max(3, Math.min(LONGEST_CELL_SECONDS, weight));
+                : searching.iterations != null ? 0 : Math.min(LONGEST_CELL_SECONDS, weight);
         return Math.round(seconds * 1000) / 1000.0;
     }
 
     private static List<Chart.Cloth> cloths(
-            List<Sheet> sheets, List<Row> rows, List<ChartTask> tasks, Map<String, Cell> cells) {
+            boolean inches, List<Sheet> sheets, List<Row> rows, List<ChartTask> tasks, Map<String, Cell> cells) {
         List<Chart.Cloth> cloths = new ArrayList<>();
         int next = 0;
         for (Sheet sheet : sheets) {
@@ -369,6 +370,7 @@ final class ChartCommand implements Callable<Integer> {
             cloths.add(new Chart.Cloth(
                             sheet.fabric().name(),
                             sheet.fabric().role(),
+                            inches,
                             sheet.offers().stream().map(JobBuying.Offer::width).toList(),
                             sheet.directions(),
                             rows.stream().map(Row::words).toList(),

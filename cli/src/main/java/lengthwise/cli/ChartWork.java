@@ -95,6 +95,7 @@ final class ChartWork {
                 laid.lowerBound(),
                 laid.purchase().needed(),
                 marker.efficiency(),
+                fabric.cuttableWidth(),
                 fabric.spread().onTable(marker.length()),
                 fabric.laidWidth(),
                 marker.placements().stream()

@@ -26,6 +26,7 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
     /**
      * One fabric.
      *
+     * @param inches whether the maker writes her lengths in inches or yards
      * @param widths from the narrowest to the widest
      * @param directions from the freest to the strictest
      * @param rows what is laid, in words
@@ -34,10 +35,16 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
     public record Cloth(
             String name,
             String role,
+            boolean inches,
             List<Length> widths,
             List<Direction> directions,
             List<String> rows,
             List<List<List<Cell>>> cells) {
+        /** Returns a width as it is asked for in a shop. */
+        String width(int index) {
+            return EstimateWords.width(widths.get(index), inches);
+        }
+
         public Cell cell(int row, int width, int direction) {
             return cells.get(row).get(width).get(direction);
         }
@@ -67,7 +74,7 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
                 }
                 settled.add(ofRow);
             }
-            return new Cloth(name, role, widths, directions, rows, settled);
+            return new Cloth(name, role, inches, widths, directions, rows, settled);
         }
     }
 
@@ -76,6 +83,7 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
      *
      * @param lowerBound no marker can be shorter
      * @param needed the length of cloth, exactly, with ends, shrinkage and allowances
+     * @param cuttable the cuttable width
      * @param laid the cloth as it lies on the table, with its ends
      * @param laidWidth likewise
      * @param outlines of the pieces on it, as SVG path data in whole millimetres
@@ -86,11 +94,12 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
             Length lowerBound,
             Length needed,
             double efficiency,
+            Length cuttable,
             Length laid,
             Length laidWidth,
             List<String> outlines,
             String reason) {
-        private static final String HEAD = "lengthwise chart cell 1";
+        private static final String HEAD = "lengthwise chart cell 2";
         private static final String END = "end";
         private static final Pattern PATH = Pattern.compile("[MLZ0-9 -]+");
 
@@ -100,7 +109,8 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
 
         /** Returns a cell that has no marker. */
         public static Cell none(String reason) {
-            return new Cell(Length.ZERO, Length.ZERO, Length.ZERO, 0, Length.ZERO, Length.ZERO, List.of(), reason);
+            return new Cell(
+                    Length.ZERO, Length.ZERO, Length.ZERO, 0, Length.ZERO, Length.ZERO, Length.ZERO, List.of(), reason);
         }
 
         public boolean isLaid() {
@@ -121,12 +131,13 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
             if (!isLaid() || !other.isLaid() || marker.compareTo(other.marker) <= 0) {
                 return this;
             }
-            double narrower = other.laidWidth.millimetres() / laidWidth.millimetres();
+            double narrower = other.cuttable.millimetres() / cuttable.millimetres();
             return new Cell(
                     other.marker,
                     lowerBound,
                     other.needed,
                     other.efficiency * narrower,
+                    cuttable,
                     other.laid,
                     laidWidth,
                     other.outlines,
@@ -141,6 +152,7 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
                     Long.toString(lowerBound.micrometres()),
                     Long.toString(needed.micrometres()),
                     Double.toString(efficiency),
+                    Long.toString(cuttable.micrometres()),
                     Long.toString(laid.micrometres()),
                     Long.toString(laidWidth.micrometres()),
                     reason.replaceAll("\\s+", " ")));
@@ -153,10 +165,10 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
         public static Optional<Cell> parse(String text) {
             List<String> lines = text.lines().toList();
             int last = lines.size() - 1;
-            if (last < 8 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
+            if (last < 9 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
                 return Optional.empty();
             }
-            List<String> outlines = lines.subList(8, last);
+            List<String> outlines = lines.subList(9, last);
             if (!outlines.stream().allMatch(outline -> PATH.matcher(outline).matches())) {
                 return Optional.empty();
             }
@@ -168,8 +180,9 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
                         Double.parseDouble(lines.get(4)),
                         length(lines.get(5)),
                         length(lines.get(6)),
+                        length(lines.get(7)),
                         outlines,
-                        lines.get(7)));
+                        lines.get(8)));
             } catch (NumberFormatException notOurs) {
                 return Optional.empty();
             }

@@ -115,7 +115,7 @@ final class ChartDrawing {
         int directions = cloth.directions().size();
         for (int width = 0; width < cloth.widths().size(); width++) {
             double left = LABEL + ACROSS * directions * width;
-            text(ChartFiles.width(cloth.widths().get(width)), left + ACROSS * directions / 2, 4, "middle", "bold");
+            text(cloth.width(width), left + ACROSS * directions / 2, 4, "middle", "bold");
             for (int direction = 0; direction < directions; direction++) {
                 double middle = left + ACROSS * (direction + 0.5);
                 text(ChartFiles.word(cloth.directions().get(direction)), middle, 10, "middle", "normal");

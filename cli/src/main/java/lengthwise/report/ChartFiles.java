@@ -46,9 +46,9 @@ public final class ChartFiles {
         List<List<String>> rows = new ArrayList<>();
         List<String> widths = new ArrayList<>(List.of("width"));
         List<String> directions = new ArrayList<>(List.of("cloth"));
-        for (Length width : cloth.widths()) {
+        for (int width = 0; width < cloth.widths().size(); width++) {
             for (Direction direction : cloth.directions()) {
-                widths.add(width(width));
+                widths.add(cloth.width(width));
                 directions.add(word(direction));
             }
         }
@@ -65,10 +65,6 @@ public final class ChartFiles {
             rows.add(cells);
         }
         return rows;
-    }
-
-    static String width(Length width) {
-        return EstimateWords.width(width, false);
     }
 
     static String metres(Cell cell) {
@@ -91,8 +87,7 @@ public final class ChartFiles {
                 Cell cell = cloth.cell(row, width, 0);
                 if (!cell.isLaid()) {
                     reasons.add("%s, %s wide: there is no marker. %s"
-                            .formatted(
-                                    cloth.rows().get(row), width(cloth.widths().get(width)), cell.reason()));
+                            .formatted(cloth.rows().get(row), cloth.width(width), cell.reason()));
                 }
             }
         }
@@ -182,7 +177,9 @@ public final class ChartFiles {
                 .line()
                 .open("tr")
                 .element("th", "");
-        cloth.widths().forEach(width -> html.element("th", width(width), "class", "over", "colspan", across));
+        for (int width = 0; width < cloth.widths().size(); width++) {
+            html.element("th", cloth.width(width), "class", "over", "colspan", across);
+        }
         html.close().line().open("tr").element("th", "");
         for (int width = 0; width < cloth.widths().size(); width++) {
             cloth.directions().forEach(direction -> html.element("th", word(direction), "class", "number"));

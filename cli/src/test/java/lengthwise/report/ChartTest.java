@@ -75,6 +75,26 @@ class ChartTest {
         }
     }
 
+    /** By hand: what fills three quarters of 1 m × 0.5 m fills three eighths of 1 m × 1 m. */
+    @Test
+    void onWiderClothTheSameMarkerUsesLessOfIt() {
+        Cell narrow = new Cell(
+                new Length(1_000),
+                Length.ZERO,
+                new Length(1_000),
+                0.75,
+                new Length(500_000),
+                new Length(1_000),
+                new Length(540_000),
+                List.of(),
+                "");
+        long[] next = {0};
+        Cloth settled = cloth(() -> next[0]++ < 3 ? narrow : cell(5_000, 900)).settled(true);
+        assertThat(settled.cell(0, 3, 0).marker()).isEqualTo(narrow.marker());
+        assertThat(settled.cell(0, 3, 0).efficiency()).isEqualTo(0.375);
+        assertThat(settled.cell(0, 3, 0).laidWidth()).isEqualTo(Length.ofMillimetres(900));
+    }
+
     @Test
     void whereFoldsMoveWithTheWidthOnlyFreerIsNeverLonger() {
         long[] next = {0};
@@ -102,6 +122,7 @@ class ChartTest {
         return new Cloth(
                 "cloth",
                 "shell",
+                false,
                 List.of(new Length(1), new Length(2), new Length(3), new Length(4)),
                 List.of(Direction.EITHER_WAY, Direction.ONE_WAY_PER_GARMENT, Direction.ONE_WAY),
                 List.of("M"),
@@ -115,6 +136,7 @@ class ChartTest {
                 Length.ZERO,
                 length,
                 0.75,
+                new Length(1_000_000),
                 length,
                 Length.ofMillimetres(Math.max(1, width)),
                 List.of("M0 0L10 0L10 10Z", "M20 0L30 0L30 10Z"),
