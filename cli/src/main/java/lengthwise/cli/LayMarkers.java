@@ -303,7 +303,7 @@ final class LayMarkers {
         List<Integer> wanted =
                 plan.lays().stream().map(lay -> lay.plies().get(colour)).toList();
         long there = bolts.stream().mapToLong(Length::micrometres).sum();
-        long needed = purchase.buy().minus(purchase.rounding()).micrometres();
+        long needed = purchase.needed().micrometres();
         return Optional.of(new PlanRun.Bolts(
                 colour, bolts, BoltPlies.of(bolts, plies, wanted, wish.interrupted()), Math.max(0, needed - there)));
     }

@@ -46,6 +46,7 @@ import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -63,8 +64,6 @@ import picocli.CommandLine.Spec;
 final class MarkerCommand implements Callable<Integer> {
     static final String NAME = "marker";
 
-    private static final int MOST_WORKERS = 64;
-
     private static final String WHAT_FITS_NEEDS =
             "--what-fits goes with a job file that says how much there is of a fabric (length or outline).";
 
@@ -77,28 +76,8 @@ final class MarkerCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FOLDER", description = "where the results go (default: ${DEFAULT-VALUE})")
     private Path out = Path.of("markers");
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            description =
-                    "time for the whole job, shared between its searches (default: by how much there is to lay, from 3 to 300 for its markers; Ctrl-C takes the best so far)")
-    private @Nullable Double seconds;
-
-    @Option(
-            names = "--iterations",
-            paramLabel = "N",
-            description =
-                    "rounds of the search for each fabric; without --seconds the clock is off and the result is the same every time")
-    private @Nullable Long iterations;
-
-    @Option(names = "--seed", paramLabel = "N", description = "start of the random numbers (default: ${DEFAULT-VALUE})")
-    private long seed = 1;
-
-    @Option(
-            names = "--workers",
-            paramLabel = "N",
-            description = "searches side by side (default: one a processor, at most 4)")
-    private int workers = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+    @Mixin
+    private SearchOptions searching;
 
     @Option(
             names = "--what-fits",
@@ -148,11 +127,13 @@ final class MarkerCommand implements Callable<Integer> {
                 JobFile file = JobReader.read(inputs.get(0));
                 refuseReplacing(file);
                 Orders orders = Orders.of(file);
-                return (whatFits ? layWhatFits(file, orders, err) : lay(file.job(), orders, Map.of(), seconds, err))
+                return (whatFits
+                                ? layWhatFits(file, orders, err)
+                                : lay(file.job(), orders, Map.of(), searching.seconds, err))
                         .number();
             }
             Job job = bareJob();
-            return lay(job, Orders.of(job, out.toAbsolutePath()), Map.of(), seconds, err)
+            return lay(job, Orders.of(job, out.toAbsolutePath()), Map.of(), searching.seconds, err)
                     .number();
         } catch (JobException bad) {
             err.println("lengthwise: " + bad.getMessage());
@@ -161,15 +142,7 @@ final class MarkerCommand implements Callable<Integer> {
     }
 
     private void refuseWrongUse() {
-        if (seconds != null && !(seconds > 0 && seconds <= 86_400)) {
-            throw wrong("--seconds takes a time above 0 and up to a day (86400), not " + seconds + ".");
-        }
-        if (iterations != null && iterations < 1) {
-            throw wrong("--iterations takes a number of sweeps from 1, not " + iterations + ".");
-        }
-        if (workers < 1 || workers > MOST_WORKERS) {
-            throw wrong("--workers takes 1 to %d, not %d.".formatted(MOST_WORKERS, workers));
-        }
+        searching.refuseWrongUse();
         if (make < 1 || make > 1000) {
             throw wrong("--make takes 1 to 1000 garments, not " + make + ".");
         }
@@ -247,13 +220,15 @@ final class MarkerCommand implements Callable<Integer> {
         ReducedJob reduced;
         Double left;
         try (Interrupt interrupt = Interrupt.listen()) {
-            Budget budget = new Budget(orders, seconds, iterations, InstantSource.system());
+            Budget budget = new Budget(orders, searching.seconds, searching.iterations, InstantSource.system());
             reduced = ReducedJob.of(
                     file.job(),
                     orders,
                     (order, share) -> MarkerMaking.fitting(
-                            order, budget.attempt(share, seed, workers).cancelledBy(interrupt::isRequested)));
-            left = seconds == null ? null : budget.secondsLeft();
+                            order,
+                            budget.attempt(share, searching.seed, searching.workers)
+                                    .cancelledBy(interrupt::isRequested)));
+            left = searching.seconds == null ? null : budget.secondsLeft();
             if (interrupt.isRequested()) {
                 return ExitCode.INTERRUPTED;
             }
@@ -306,11 +281,11 @@ final class MarkerCommand implements Callable<Integer> {
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
             List<FabricRun> runs = new ArrayList<>();
-            Budget budget = new Budget(orders, time, iterations, InstantSource.system());
+            Budget budget = new Budget(orders, time, searching.iterations, InstantSource.system());
             for (Orders.FabricOrder fabric : orders.fabrics()) {
                 if (!fabric.order().cutAlready().spoilt().isEmpty()) {
-                    Search waste =
-                            budget.oneByOne(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested);
+                    Search waste = budget.oneByOne(fabric.order(), searching.seed, searching.workers)
+                            .cancelledBy(interrupt::isRequested);
                     List<String> words = RecutWords.of(Recut.of(fabric.order(), waste));
                     words.forEach(word -> err.println("warning: " + word));
                     warnings.addAll(words);
@@ -318,7 +293,8 @@ final class MarkerCommand implements Callable<Integer> {
                 ProgressLine line = new ProgressLine(
                         err, ProgressLine.onTerminal(), fabric.order().fabric().name(), InstantSource.system());
                 line.start();
-                Search search = budget.next(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested);
+                Search search = budget.next(fabric.order(), searching.seed, searching.workers)
+                        .cancelledBy(interrupt::isRequested);
                 Marker begun = known.get(fabric.order().fabric().name());
                 Search watched = search.watchedBy(event -> line.event(event, search));
                 BiConsumer<Marker, Progress> watcher =
@@ -348,15 +324,18 @@ final class MarkerCommand implements Callable<Integer> {
                         ? new Filling(made.marker(), List.of())
                         : Filling.of(
                                 made.marker(),
-                                budget.oneByOne(fabric.order(), seed, workers).cancelledBy(interrupt::isRequested));
-                Costs costs = new Costs(budget, seed, workers, interrupt::isRequested);
+                                budget.oneByOne(fabric.order(), searching.seed, searching.workers)
+                                        .cancelledBy(interrupt::isRequested));
+                Costs costs = new Costs(budget, searching.seed, searching.workers, interrupt::isRequested);
                 if (Costs.areAsked(fabric) && !interrupt.isRequested()) {
                     line.after("now what its rules cost, by shorter searches");
                 }
                 runs.add(run(costs.withOtherChoice(fabric, made), made, filling, costs.of(fabric, made)));
             }
-            boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
-            Run run = new Run(job.title(), Version.number(), seed, workers, reproducible, runs, warnings);
+            boolean reproducible =
+                    searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
+            Run run = new Run(
+                    job.title(), Version.number(), searching.seed, searching.workers, reproducible, runs, warnings);
             RunFiles.write(run, out);
             WholeFile.write(out.resolve("leftovers.yaml"), Remnants.text(job, run));
             if (!isJobFile()) {

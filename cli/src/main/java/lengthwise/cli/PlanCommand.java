@@ -16,11 +16,10 @@ import lengthwise.report.PlanFiles;
 import lengthwise.report.PlanJson;
 import lengthwise.report.PlanRun;
 import lengthwise.report.PlanTable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -35,8 +34,6 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
     static final String NAME = "plan";
 
-    private static final int MOST_WORKERS = 64;
-
     @Spec
     private CommandSpec spec;
 
@@ -50,33 +47,8 @@ final class PlanCommand implements Callable<Integer> {
             description = "where the results go (default: plan)")
     private Path out;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            description = {
-                "time for the markers of the whole plan (default: by how much there",
-                "is to lay; Ctrl-C takes the best so far)"
-            })
-    private @Nullable Double seconds;
-
-    @Option(
-            names = "--iterations",
-            paramLabel = "N",
-            description = "rounds of the search for each marker; the result is then the same every time")
-    private @Nullable Long iterations;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "start of the random numbers (default: 1)")
-    private long seed;
-
-    @Option(
-            names = "--workers",
-            paramLabel = "N",
-            description = "searches side by side (default: one a processor, at most 4)")
-    private int workers = Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+    @Mixin
+    private SearchOptions searching;
 
     @Option(names = "--json", description = "prints the plan for machines instead of the table")
     private boolean json;
@@ -93,7 +65,13 @@ final class PlanCommand implements Callable<Integer> {
             PlanOrders orders = PlanOrders.of(file);
             orders.warnings().forEach(warning -> err.println("warning: " + warning));
             LayMarkers.Wish wish = new LayMarkers.Wish(
-                    seconds, iterations, seed, workers, InstantSource.system(), interrupt::isRequested, out);
+                    searching.seconds,
+                    searching.iterations,
+                    searching.seed,
+                    searching.workers,
+                    InstantSource.system(),
+                    interrupt::isRequested,
+                    out);
             List<PlanRun.Cloth> cloths = new ArrayList<>();
             for (PlanOrders.Cloth cloth : orders.cloths()) {
                 LayMarkers.Answer answer =
@@ -104,9 +82,16 @@ final class PlanCommand implements Callable<Integer> {
                 }
                 cloths.add(((LayMarkers.Answer.Planned) answer).cloth());
             }
-            boolean reproducible = seconds == null && iterations != null && !interrupt.isRequested();
+            boolean reproducible =
+                    searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
             PlanRun run = new PlanRun(
-                    file.job().title(), Version.number(), seed, workers, reproducible, cloths, orders.warnings());
+                    file.job().title(),
+                    Version.number(),
+                    searching.seed,
+                    searching.workers,
+                    reproducible,
+                    cloths,
+                    orders.warnings());
             PlanFiles.write(run, out);
             spec.commandLine().getOut().print(json ? PlanJson.of(run) : PlanTable.of(run));
             spec.commandLine().getOut().flush();
@@ -119,21 +104,9 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private void refuseWrongUse() {
-        if (seconds != null && !(seconds > 0 && seconds <= 86_400)) {
-            throw wrong("--seconds takes a time above 0 and up to a day (86400), not " + seconds + ".");
-        }
-        if (iterations != null && iterations < 1) {
-            throw wrong("--iterations takes a number of sweeps from 1, not " + iterations + ".");
-        }
-        if (workers < 1 || workers > MOST_WORKERS) {
-            throw wrong("--workers takes 1 to %d, not %d.".formatted(MOST_WORKERS, workers));
-        }
+        searching.refuseWrongUse();
         if (Files.exists(out) && !Files.isDirectory(out)) {
-            throw wrong("--out " + out + " is a file; name a folder.");
+            throw searching.wrong("--out " + out + " is a file; name a folder.");
         }
-    }
-
-    private ParameterException wrong(String message) {
-        return new ParameterException(spec.commandLine(), message);
     }
 }

@@ -140,7 +140,8 @@ final class PlanHtml {
     private void buy(PlanRun.Cloth cloth) {
         html.element("h3", "What to buy").line();
         html.open("table").line().open("thead");
-        Page.cells(html, "th", "Cloth", "Markers", "Ends", "Shrinkage", "Shop's step", "Buy", "Cost");
+        Page.cells(
+                html, "th", "Cloth", "Markers", "Ends", "Shrinkage", "Squaring", "Flaws", "Shop's step", "Buy", "Cost");
         html.close().open("tbody").line();
         for (int colour = 0; colour < cloth.purchases().size(); colour++) {
             Purchase purchase = cloth.purchases().get(colour);
@@ -151,6 +152,8 @@ final class PlanHtml {
                     LengthWords.metric(purchase.marker()),
                     LengthWords.metric(purchase.ends()),
                     LengthWords.metric(purchase.shrinkage()),
+                    LengthWords.metric(purchase.squaring()),
+                    LengthWords.metric(purchase.flaws()),
                     LengthWords.metric(purchase.rounding()),
                     LengthWords.toBuy(purchase.buy()),
                     purchase.cost().isPresent() ? Figures.money(purchase.cost().getAsDouble()) : "–");
