@@ -52,10 +52,10 @@ final class LayMarkers {
     private static final double LOOKING = 0.5;
 
     /** Deterministic seconds of planning for each size in each colour, and at least and at most for all. */
-    private static final double EFFORT = 0.5;
+    private static final double EFFORT = 0.35;
 
     private static final double LEAST_EFFORT = 6;
-    private static final double MOST_EFFORT = 48;
+    private static final double MOST_EFFORT = 36;
     private static final double EFFORT_FOR_CHANGES = 5;
 
     /** Orders of more sizes and colours than this are large: changing them by a garment changes little, and takes long. */
