@@ -305,7 +305,11 @@ final class LayMarkers {
         long there = bolts.stream().mapToLong(Length::micrometres).sum();
         long needed = purchase.needed().micrometres();
         return Optional.of(new PlanRun.Bolts(
-                colour, bolts, BoltPlies.of(bolts, plies, wanted, wish.interrupted()), Math.max(0, needed - there)));
+                colour,
+                bolts,
+                cloth.unusedWidths(colour),
+                BoltPlies.of(bolts, plies, wanted, wish.interrupted()),
+                Math.max(0, needed - there)));
     }
 
     private FabricRun run(FabricOrder lay, MarkerAnswer.Made made, Length lowerBound) {

@@ -317,6 +317,18 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
                             Optional.empty());
         }
 
+        /** Returns how much wider each bolt of a colour is than the fabric that the markers are made for. */
+        public List<Length> unusedWidths(int colour) {
+            Length width = file.job().fabrics().stream()
+                    .filter(said -> said.name().equals(fabric().name()))
+                    .findFirst()
+                    .orElseThrow()
+                    .width();
+            return bolts(colour).stream()
+                    .map(bolt -> bolt.width().orElse(width).minus(width))
+                    .toList();
+        }
+
         /** Returns the bolts of a colour of this fabric. */
         public List<Bolt> bolts(int colour) {
             String name = order.colours().get(colour);

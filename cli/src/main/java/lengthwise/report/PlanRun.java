@@ -74,12 +74,15 @@ public record PlanRun(
     /**
      * The bolts of one colour, as bought.
      *
+     * @param unused of the width of each: what it is wider than the markers are made for
      * @param plies which plies are cut from which; empty where the bolts do not hold them all
      * @param shortfall how much cloth there is too little, at the least, in micrometres; 0 where only the pieces do not work out
      */
-    public record Bolts(int colour, List<Length> lengths, Optional<BoltPlies> plies, long shortfall) {
+    public record Bolts(
+            int colour, List<Length> lengths, List<Length> unused, Optional<BoltPlies> plies, long shortfall) {
         public Bolts {
             lengths = List.copyOf(lengths);
+            unused = List.copyOf(unused);
         }
     }
 }

@@ -138,13 +138,17 @@ final class PlanWords {
                             .formatted(plies.get(lay), plies.get(lay) == 1 ? "ply" : "plies", lay + 1));
                 }
             }
-            sentences.add("%sbolt %d of %s: %s; %s left."
+            Length unused = bolts.unused().get(bolt);
+            sentences.add("%sbolt %d of %s: %s; %s left%s."
                     .formatted(
                             colour,
                             bolt + 1,
                             cloth(bolts.lengths().get(bolt)),
                             cut.isEmpty() ? "not begun" : String.join(", ", cut),
-                            cloth(bolts.plies().get().left().get(bolt))));
+                            cloth(bolts.plies().get().left().get(bolt)),
+                            unused.micrometres() > 0 && !cut.isEmpty()
+                                    ? ", and %s of its width unused".formatted(LengthWords.both(unused))
+                                    : ""));
         }
         return sentences;
     }

@@ -56,12 +56,13 @@ class PlanCommandTest {
     void coloursLieOnEachOther() throws IOException {
         job(
                 "[{size: S, make: 2, colour: red}, {size: S, make: 1, colour: blue}]",
-                "{max-plies: 2, max-garments: 1, bolts: [{of: stripe, colour: red, length: 1 m}, {of: stripe, colour: blue, length: 10 cm}]}",
+                "{max-plies: 2, max-garments: 1, bolts: [{of: stripe, colour: red, length: 1 m, width: 54 cm}, {of: stripe, colour: blue, length: 10 cm}]}",
                 "");
         assertThat(plan()).isZero();
         assertThat(folder.said())
                 .contains("red 1, blue 1")
-                .contains("red, bolt 1 of 1.000 m (1.09 yd): 1 ply of lay 1, 1 ply of lay 2; 76 cm (0.83 yd) left.")
+                .contains(
+                        "red, bolt 1 of 1.000 m (1.09 yd): 1 ply of lay 1, 1 ply of lay 2; 76 cm (0.83 yd) left, and 2 cm (3/4 in) of its width unused.")
                 .contains("blue, bolts: they hold 2 cm (0.02 yd) too little");
     }
 
@@ -110,6 +111,10 @@ class PlanCommandTest {
         job("[{size: S, make: 3}]", "{}", ", length: 2 m");
         assertThat(plan()).isEqualTo(3);
         assertThat(folder.said()).contains("a plan is made for cloth by the length");
+        job("[{size: S, make: 3}]", "{bolts: [{of: stripe, length: 2 m, width: 50 cm}]}", "");
+        assertThat(plan()).isEqualTo(3);
+        assertThat(folder.said())
+                .contains("this bolt is 50 cm wide and stripe is 52 cm", "give stripe the width of the narrowest bolt");
         job("[{size: S, make: 3}]", "{bolts: [{of: strip, length: 2 m}]}", "");
         assertThat(plan()).isEqualTo(3);
         assertThat(folder.said())
