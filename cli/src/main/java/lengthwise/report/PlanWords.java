@@ -69,7 +69,7 @@ final class PlanWords {
                         : "If markers of other size ratios use the cloth as well as those laid, a plan can save at most %s."
                                 .formatted(Figures.percent(byGuess)));
         if (cloth.plan().fewestLays()) {
-            sentences.add("Fewer lays would not do as well; that is proven.");
+            sentences.add("By these lengths fewer lays would not do as well; that is proven.");
         }
         if (!cloth.settled()) {
             sentences.add(
