@@ -3,6 +3,7 @@ package lengthwise;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
@@ -70,19 +71,15 @@ public record Estimate(
                             .min(Comparator.comparing(laid -> laid.purchase().buy())));
         }
 
-        /** Says whether a wider cloth came out longer: only where what is laid on a narrower one does not lie on it. */
+        /** Says whether a wider cloth came out longer: only where its print or its border makes it another cloth. */
         public boolean isLongerSomewhere() {
             List<Laid> laid = laid();
-            for (int i = 1; i < laid.size(); i++) {
-                if (laid.get(i)
-                                .marker()
-                                .length()
-                                .compareTo(laid.get(i - 1).marker().length())
-                        > 0) {
-                    return true;
-                }
-            }
-            return false;
+            return IntStream.range(1, laid.size())
+                    .anyMatch(i -> laid.get(i)
+                                    .marker()
+                                    .length()
+                                    .compareTo(laid.get(i - 1).marker().length())
+                            > 0);
         }
     }
 
@@ -95,16 +92,26 @@ public record Estimate(
     /**
      * A marker that the check has passed.
      *
-     * @param lowerBound no marker for this order can be shorter
+     * @param fabric as it is bought; where the marker is one for narrower cloth, it is cut down to that first
+     * @param lowerBound no marker for this order on cloth of this width, cut down or not, can be shorter
      */
-    public record Laid(Marker marker, Length lowerBound, Purchase purchase) implements InWidth {
+    public record Laid(Fabric fabric, Marker marker, Length lowerBound, Purchase purchase) implements InWidth {
         @Override
         public Length width() {
-            return fabric().width();
+            return fabric.width();
         }
 
-        public Fabric fabric() {
-            return marker.order().fabric();
+        /** Returns the width that the cloth is cut down to before it is laid; empty where it is laid as it is. */
+        public Optional<Length> cutDownTo() {
+            Length laid = marker.order().fabric().width();
+            return laid.equals(width()) ? Optional.empty() : Optional.of(laid);
+        }
+
+        /** Returns the share of the cuttable cloth, as wide as it is bought, that is under pieces: from 0 to 1. */
+        public double efficiency() {
+            return marker.efficiency()
+                    * marker.order().fabric().cuttableWidth().millimetres()
+                    / fabric.cuttableWidth().millimetres();
         }
 
         /** Returns by how much of itself the marker can still come out shorter, at most: from 0 to 1. */

@@ -60,15 +60,6 @@ public final class MarkerMaking {
     }
 
     /**
-     * Returns the same layout as a marker for another order of the same pieces, such as one for wider cloth, if the check
-     * finds nothing wrong with it there.
-     */
-    public static Optional<Marker> carried(Marker marker, MarkerOrder order) {
-        Marker there = new Marker(order, marker.placements(), marker.length());
-        return MarkerCheck.violations(there).isEmpty() ? Optional.of(there) : Optional.empty();
-    }
-
-    /**
      * Returns a checked marker likewise, by a search that begins with a marker for the same pieces, whatever the numbers of
      * their garments. One for other pieces is of no use and passed over.
      */

@@ -28,6 +28,7 @@ import lengthwise.job.JobVariant;
 import lengthwise.job.OfferedWidths;
 import lengthwise.job.OrderLine;
 import lengthwise.job.Orders;
+import lengthwise.job.WiderFabric;
 import lengthwise.model.Direction;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Size;
@@ -170,8 +171,7 @@ final class ChartCommand implements Callable<Integer> {
                         .formatted(cells.size(), tasks.size(), store.folder()));
                 return ExitCode.INTERRUPTED;
             }
-            boolean inches = job.units().filter(unit -> !unit.isMetric()).isPresent();
-            Chart chart = new Chart(job.title(), Version.number(), cloths(inches, sheets, rows, tasks, cells));
+            Chart chart = new Chart(job.title(), Version.number(), cloths(job, sheets, rows, tasks, cells));
             ChartFiles.write(chart, out);
             store.tidy(keys(tasks));
             spec.commandLine().getOut().print(ChartFiles.text(chart));
@@ -351,7 +351,8 @@ final class ChartCommand implements Callable<Integer> {
     }
 
     private static List<Chart.Cloth> cloths(
-            boolean inches, List<Sheet> sheets, List<Row> rows, List<ChartTask> tasks, Map<String, Cell> cells) {
+            Job job, List<Sheet> sheets, List<Row> rows, List<ChartTask> tasks, Map<String, Cell> cells) {
+        boolean inches = job.units().filter(unit -> !unit.isMetric()).isPresent();
         List<Chart.Cloth> cloths = new ArrayList<>();
         int next = 0;
         for (Sheet sheet : sheets) {
@@ -375,7 +376,7 @@ final class ChartCommand implements Callable<Integer> {
                             sheet.directions(),
                             rows.stream().map(Row::words).toList(),
                             table)
-                    .settled(JobVariant.liesOnWider(sheet.fabric())));
+                    .settled(WiderFabric.of(job, sheet.fabric())));
         }
         return cloths;
     }

@@ -9,12 +9,14 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import lengthwise.Estimate.InWidth;
 import lengthwise.Estimate.Laid;
 import lengthwise.Estimate.NotLaid;
 import lengthwise.MarkerMaking;
+import lengthwise.WiderCloth;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
@@ -98,6 +100,8 @@ final class ChartWork {
                 fabric.cuttableWidth(),
                 fabric.spread().onTable(marker.length()),
                 fabric.laidWidth(),
+                WiderCloth.canTake(marker),
+                Optional.empty(),
                 marker.placements().stream()
                         .map(Placement::outline)
                         .map(outline -> path(outline, corner))

@@ -24,6 +24,7 @@ import lengthwise.job.OfferedWidths;
 import lengthwise.job.OrderLine;
 import lengthwise.job.Orders;
 import lengthwise.job.Orders.FabricOrder;
+import lengthwise.job.WiderFabric;
 import lengthwise.model.LengthWords;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Size;
@@ -118,7 +119,7 @@ final class EstimateCommand implements Callable<Integer> {
     }
 
     /** One fabric that is bought, and what is asked of it. */
-    private record Question(FabricOrder fabric, List<Estimating.Asked> widths) {
+    private record Question(FabricOrder fabric, List<Estimating.Asked> widths, WiderFabric wider) {
         List<MarkerOrder> orders() {
             return widths.stream().flatMap(asked -> asked.order().stream()).toList();
         }
@@ -143,7 +144,8 @@ final class EstimateCommand implements Callable<Integer> {
                 fabrics.add(new Estimate.Cloth(
                         question.fabric().order().fabric().name(),
                         question.fabric().order().fabric().role(),
-                        Estimating.widths(question.widths(), order -> make(order, budget, interrupt, err))));
+                        Estimating.widths(
+                                question.widths(), question.wider(), order -> make(order, budget, interrupt, err))));
             }
             Estimate estimate = new Estimate(
                     job.title(),
@@ -197,7 +199,7 @@ final class EstimateCommand implements Callable<Integer> {
             for (JobBuying.Offer offer : offers) {
                 asked.add(asked(job, fabric, said, offer));
             }
-            questions.add(new Question(fabric, asked));
+            questions.add(new Question(fabric, asked, WiderFabric.of(job, said)));
         }
         return questions;
     }

@@ -8,8 +8,10 @@ import lengthwise.Estimate.InWidth;
 import lengthwise.Estimate.Laid;
 import lengthwise.Estimate.NotLaid;
 import lengthwise.MarkerAnswer;
-import lengthwise.MarkerMaking;
+import lengthwise.WiderCloth;
 import lengthwise.check.Violation;
+import lengthwise.job.WiderFabric;
+import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
@@ -17,8 +19,8 @@ import lengthwise.plan.Purchase;
 
 /**
  * Lays one order on cloth of several widths, the narrowest first. Where a search comes out longer than the width before, the
- * marker of that one is kept, which lies on wider cloth as well: so a wider one is never longer. Where folds on both sides, a
- * border on the far selvedge or a print's place move with the width, it may not lie there, and what was found stands.
+ * marker of that one is kept, which lies on wider cloth as well, or on wider cloth that is cut down: so a wider one is never
+ * longer. What was found stands only where wider cloth is another cloth ({@link WiderFabric#ANOTHER_CLOTH}).
  *
  * <p>Searches do not begin with the marker of the width before: in short times they stay near it, and come out up to a third
  * longer than those that begin with nothing.
@@ -49,9 +51,11 @@ final class Estimating {
     /**
      * Returns an answer for each width.
      *
+     * @param wider how the widths relate
      * @param search makes a marker
      */
-    static List<InWidth> widths(List<Asked> narrowestFirst, Function<MarkerOrder, MarkerAnswer> search)
+    static List<InWidth> widths(
+            List<Asked> narrowestFirst, WiderFabric wider, Function<MarkerOrder, MarkerAnswer> search)
             throws RejectedException {
         List<InWidth> widths = new ArrayList<>();
         Optional<Laid> narrower = Optional.empty();
@@ -63,7 +67,7 @@ final class Estimating {
             MarkerOrder order = asked.order().get();
             InWidth found = inWidth(order, search.apply(order));
             if (found instanceof Laid laid) {
-                found = narrower.map(before -> shorter(laid, before)).orElse(laid);
+                found = narrower.map(before -> shorter(laid, before, wider)).orElse(laid);
                 narrower = Optional.of((Laid) found);
             }
             widths.add(found);
@@ -71,22 +75,25 @@ final class Estimating {
         return widths;
     }
 
-    private static Laid shorter(Laid laid, Laid narrower) {
-        return narrower.marker().length().compareTo(laid.marker().length()) >= 0
-                ? laid
-                : MarkerMaking.carried(narrower.marker(), laid.marker().order())
-                        .map(marker -> laid(marker, laid.lowerBound()))
-                        .orElse(laid);
+    private static Laid shorter(Laid laid, Laid narrower, WiderFabric wider) {
+        if (narrower.marker().length().compareTo(laid.marker().length()) >= 0) {
+            return laid;
+        }
+        Optional<Marker> carried = narrower.cutDownTo().isPresent()
+                ? Optional.empty()
+                : WiderCloth.carried(narrower.marker(), laid.marker().order());
+        return carried.or(() -> Optional.of(narrower.marker()).filter(marker -> wider == WiderFabric.CAN_BE_CUT_DOWN))
+                .map(marker -> laid(laid.fabric(), marker, Length.min(laid.lowerBound(), narrower.lowerBound())))
+                .orElse(laid);
     }
 
-    private static Laid laid(Marker marker, Length lowerBound) {
-        return new Laid(
-                marker, lowerBound, Purchase.of(marker.length(), marker.order().fabric()));
+    private static Laid laid(Fabric fabric, Marker marker, Length lowerBound) {
+        return new Laid(fabric, marker, lowerBound, Purchase.of(marker.length(), fabric));
     }
 
     static InWidth inWidth(MarkerOrder order, MarkerAnswer answer) throws RejectedException {
         if (answer instanceof MarkerAnswer.Made made) {
-            return laid(made.marker(), made.lowerBound());
+            return laid(order.fabric(), made.marker(), made.lowerBound());
         }
         if (answer instanceof MarkerAnswer.Rejected rejected) {
             throw new RejectedException(

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.model.Direction;
-import lengthwise.model.Lying;
-import lengthwise.model.Spread;
 
 /**
  * A job with one of its fabrics in another width and direction, as text that needs no other place than a folder with its
@@ -51,23 +49,5 @@ public final class JobVariant {
                 job.order(),
                 Optional.empty());
         return JobWriter.text(variant, List.of());
-    }
-
-    /**
-     * Says whether a marker lies on a wider cloth of the same kind as well. Not where folds on both sides, a border on the far
-     * selvedge, or the print on folded cloth move with the width.
-     */
-    public static boolean liesOnWider(JobFabric said) {
-        boolean foldedTwice = said.spread()
-                .form()
-                .filter(form -> form == Spread.Form.TUBE || form == Spread.Form.SELVEDGES_TO_MIDDLE)
-                .isPresent();
-        boolean printMoves =
-                said.repeat().isPresent() && said.spread().form().equals(Optional.of(Spread.Form.FOLD_LENGTHWISE));
-        boolean borderMoves = said.across()
-                .border()
-                .filter(border -> border.selvedge() == Lying.Selvedge.FAR)
-                .isPresent();
-        return !foldedTwice && !printMoves && !borderMoves;
     }
 }

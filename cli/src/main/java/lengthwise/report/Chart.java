@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import lengthwise.job.WiderFabric;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 
@@ -45,17 +47,25 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
             return EstimateWords.width(widths.get(index), inches);
         }
 
+        /** Says whether a wider cloth came out longer. */
+        boolean isLongerSomewhere() {
+            return cells.stream()
+                    .anyMatch(ofRow -> IntStream.range(1, ofRow.size())
+                            .anyMatch(width -> IntStream.range(0, directions.size())
+                                    .anyMatch(direction -> ofRow.get(width - 1)
+                                            .get(direction)
+                                            .isShorter(ofRow.get(width).get(direction)))));
+        }
+
         public Cell cell(int row, int width, int direction) {
             return cells.get(row).get(width).get(direction);
         }
 
         /**
          * Returns the same with the shortest marker that is known in each cell: what lies on a stricter cloth lies on a freer
-         * one too, and what lies on a narrower one on a wider.
-         *
-         * @param onWider whether that holds of this fabric
+         * one too, and what lies on a narrower one on a wider, or on a wider one that is cut down.
          */
-        public Cloth settled(boolean onWider) {
+        public Cloth settled(WiderFabric wider) {
             List<List<List<Cell>>> settled = new ArrayList<>();
             for (int row = 0; row < rows.size(); row++) {
                 List<List<Cell>> ofRow = new ArrayList<>();
@@ -63,9 +73,10 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
                     List<Cell> ofWidth = new ArrayList<>();
                     for (int direction = 0; direction < directions.size(); direction++) {
                         Cell best = cell(row, width, direction);
-                        for (int w = onWider ? 0 : width; w <= width; w++) {
-                            for (int d = direction; d < directions.size(); d++) {
-                                best = best.orShorter(cell(row, w, d));
+                        for (int d = direction; d < directions.size(); d++) {
+                            best = best.orShorter(cell(row, width, d));
+                            for (int w = 0; w < width; w++) {
+                                best = best.orNarrower(cell(row, w, d), widths.get(w), wider);
                             }
                         }
                         ofWidth.add(best);
@@ -86,6 +97,8 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
      * @param cuttable the cuttable width
      * @param laid the cloth as it lies on the table, with its ends
      * @param laidWidth likewise
+     * @param onWiderToo whether the marker lies on wider cloth as well, if that is of the same kind
+     * @param cutDownTo the width that the cloth is cut down to before it is laid
      * @param outlines of the pieces on it, as SVG path data in whole millimetres
      * @param reason a sentence; empty where there is a marker
      */
@@ -97,9 +110,11 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
             Length cuttable,
             Length laid,
             Length laidWidth,
+            boolean onWiderToo,
+            Optional<Length> cutDownTo,
             List<String> outlines,
             String reason) {
-        private static final String HEAD = "lengthwise chart cell 2";
+        private static final String HEAD = "lengthwise chart cell 3";
         private static final String END = "end";
         private static final Pattern PATH = Pattern.compile("[MLZ0-9 -]+");
 
@@ -110,7 +125,17 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
         /** Returns a cell that has no marker. */
         public static Cell none(String reason) {
             return new Cell(
-                    Length.ZERO, Length.ZERO, Length.ZERO, 0, Length.ZERO, Length.ZERO, Length.ZERO, List.of(), reason);
+                    Length.ZERO,
+                    Length.ZERO,
+                    Length.ZERO,
+                    0,
+                    Length.ZERO,
+                    Length.ZERO,
+                    Length.ZERO,
+                    false,
+                    Optional.empty(),
+                    List.of(),
+                    reason);
         }
 
         public boolean isLaid() {
@@ -127,24 +152,63 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
             return needed.upTo(EIGHTH_OF_A_YARD);
         }
 
+        /** Returns the shorter one of two for the same width. */
         private Cell orShorter(Cell other) {
-            if (!isLaid() || !other.isLaid() || marker.compareTo(other.marker) <= 0) {
+            return other.isShorter(this) ? other.under(this) : this;
+        }
+
+        /**
+         * Returns what was found for narrower cloth, if that is shorter and can be had of this one.
+         *
+         * @param width of the narrower cloth
+         */
+        private Cell orNarrower(Cell narrower, Length width, WiderFabric wider) {
+            if (!narrower.isShorter(this)) {
                 return this;
             }
-            double narrower = other.cuttable.millimetres() / cuttable.millimetres();
+            return switch (wider) {
+                case TAKES_THE_SAME -> narrower.onWiderToo ? narrower.under(this) : this;
+                case CAN_BE_CUT_DOWN -> narrower.under(this).cutDownTo(width);
+                case ANOTHER_CLOTH -> this;
+            };
+        }
+
+        private boolean isShorter(Cell other) {
+            return isLaid() && other.isLaid() && marker.compareTo(other.marker) < 0;
+        }
+
+        /** Returns this marker on the cloth of another cell, of which it uses less if that is wider. */
+        private Cell under(Cell wider) {
             return new Cell(
-                    other.marker,
-                    lowerBound,
-                    other.needed,
-                    other.efficiency * narrower,
-                    cuttable,
-                    other.laid,
-                    laidWidth,
-                    other.outlines,
+                    marker,
+                    Length.min(lowerBound, wider.lowerBound),
+                    needed,
+                    efficiency * cuttable.millimetres() / wider.cuttable.millimetres(),
+                    wider.cuttable,
+                    laid,
+                    wider.laidWidth,
+                    onWiderToo,
+                    Optional.empty(),
+                    outlines,
                     "");
         }
 
-        /** Returns the cell as text, for a file. */
+        private Cell cutDownTo(Length width) {
+            return new Cell(
+                    marker,
+                    lowerBound,
+                    needed,
+                    efficiency,
+                    cuttable,
+                    laid,
+                    laidWidth,
+                    onWiderToo,
+                    Optional.of(width),
+                    outlines,
+                    "");
+        }
+
+        /** Returns the cell as it was worked out, as text for a file. */
         public String text() {
             List<String> lines = new ArrayList<>(List.of(
                     HEAD,
@@ -155,6 +219,7 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
                     Long.toString(cuttable.micrometres()),
                     Long.toString(laid.micrometres()),
                     Long.toString(laidWidth.micrometres()),
+                    Boolean.toString(onWiderToo),
                     reason.replaceAll("\\s+", " ")));
             lines.addAll(outlines);
             lines.add(END);
@@ -165,10 +230,10 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
         public static Optional<Cell> parse(String text) {
             List<String> lines = text.lines().toList();
             int last = lines.size() - 1;
-            if (last < 9 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
+            if (last < 10 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
                 return Optional.empty();
             }
-            List<String> outlines = lines.subList(9, last);
+            List<String> outlines = lines.subList(10, last);
             if (!outlines.stream().allMatch(outline -> PATH.matcher(outline).matches())) {
                 return Optional.empty();
             }
@@ -181,8 +246,10 @@ public record Chart(String job, String version, List<Cloth> fabrics) {
                         length(lines.get(5)),
                         length(lines.get(6)),
                         length(lines.get(7)),
+                        lines.get(8).equals("true"),
+                        Optional.empty(),
                         outlines,
-                        lines.get(8)));
+                        lines.get(9)));
             } catch (NumberFormatException notOurs) {
                 return Optional.empty();
             }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
@@ -36,7 +37,7 @@ public final class ChartFiles {
         for (Cloth cloth : chart.fabrics()) {
             text.append(cloth.name()).append(", for ").append(cloth.role()).append('\n');
             text.append(Columns.ofFigures(table(cloth)));
-            reasons(cloth).forEach(reason -> text.append(reason).append('\n'));
+            notes(cloth).forEach(note -> text.append(note).append('\n'));
             text.append('\n');
         }
         return text.append(NOTE).append('\n').toString();
@@ -94,6 +95,31 @@ public final class ChartFiles {
         return reasons;
     }
 
+    /** What has to be said of cells beside their figures. */
+    private static List<String> notes(Cloth cloth) {
+        List<String> notes = new ArrayList<>(reasons(cloth));
+        for (int row = 0; row < cloth.rows().size(); row++) {
+            for (int width = 0; width < cloth.widths().size(); width++) {
+                for (int direction = 0; direction < cloth.directions().size(); direction++) {
+                    Optional<Length> cutDownTo =
+                            cloth.cell(row, width, direction).cutDownTo();
+                    if (cutDownTo.isPresent()) {
+                        notes.add("%s, %s wide, %s: %s"
+                                .formatted(
+                                        cloth.rows().get(row),
+                                        cloth.width(width),
+                                        word(cloth.directions().get(direction)),
+                                        EstimateWords.cutDown(cutDownTo.get(), cloth.inches())));
+                    }
+                }
+            }
+        }
+        if (cloth.isLongerSomewhere()) {
+            notes.add(EstimateWords.A_WIDER_ONE_IS_LONGER);
+        }
+        return notes;
+    }
+
     static String csv(Chart chart) {
         List<List<String>> rows = new ArrayList<>(List.of(List.of(
                 "fabric",
@@ -136,7 +162,9 @@ public final class ChartFiles {
                         Figures.fixed(cell.metric().micrometres() / 1e6, 1),
                         Figures.fixed(cell.yards().micrometres() / 914_400.0, 3),
                         Figures.fixed(cell.efficiency(), 6),
-                        "")
+                        cell.cutDownTo()
+                                .map(to -> "cut down to %s mm before it is laid".formatted(millimetres(to)))
+                                .orElse(""))
                 : List.of("", "", "", "", "", "", cell.reason());
     }
 
@@ -155,7 +183,7 @@ public final class ChartFiles {
             html.element("h2", cloth.name());
             html.element("p", "For " + cloth.role() + ".", "class", "quiet").line();
             table(html, cloth);
-            Page.list(html, "ul", reasons(cloth));
+            Page.list(html, "ul", notes(cloth));
             ChartDrawing.picture(html, cloth);
             html.close().line();
         }

@@ -22,7 +22,7 @@ record EstimateColumn(String heading, Function<Laid, String> metric, Function<La
                 "at least",
                 each -> LengthWords.metric(downTo(each.lowerBound(), 1_000)),
                 each -> LengthWords.inches(downTo(each.lowerBound(), 25_400 / 8), 8)));
-        columns.add(plain("used", each -> Figures.percent(each.marker().efficiency())));
+        columns.add(plain("used", each -> Figures.percent(each.efficiency())));
         columns.add(length(
                 "+ more plies",
                 each -> each.purchase().marker().minus(each.marker().length())));

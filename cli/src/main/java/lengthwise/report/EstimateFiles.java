@@ -65,7 +65,7 @@ public final class EstimateFiles {
                     row.add(millimetres(laid.fabric().cuttableWidth()));
                     row.add(millimetres(laid.marker().length()));
                     row.add(millimetres(laid.lowerBound()));
-                    row.add(Figures.fixed(laid.marker().efficiency(), 6));
+                    row.add(Figures.fixed(laid.efficiency(), 6));
                     for (Length part : List.of(
                             purchase.marker(),
                             purchase.ends(),
@@ -79,7 +79,9 @@ public final class EstimateFiles {
                     row.add(number(purchase.cost(), 2));
                     row.add(number(grams(laid), 1));
                     row.add(cheapest.filter(laid::equals).isPresent() ? "yes" : "");
-                    row.add("");
+                    row.add(laid.cutDownTo()
+                            .map(to -> "cut down to %s mm before it is laid".formatted(millimetres(to)))
+                            .orElse(""));
                 } else {
                     while (row.size() < CSV_HEADINGS.size() - 1) {
                         row.add("");
@@ -133,10 +135,13 @@ public final class EstimateFiles {
     private static void laid(JsonText json, Laid laid, boolean cheapest) throws IOException {
         Purchase purchase = laid.purchase();
         json.length("cuttable_width_mm", laid.fabric().cuttableWidth());
+        if (laid.cutDownTo().isPresent()) {
+            json.length("cut_down_to_mm", laid.cutDownTo().get());
+        }
         json.length("length_mm", laid.marker().length());
         json.length("lower_bound_mm", laid.lowerBound());
         json.number("may_be_shorter_by", laid.uncertainty(), 6);
-        json.number("efficiency", laid.marker().efficiency(), 6);
+        json.number("efficiency", laid.efficiency(), 6);
         json.length("marker_mm", purchase.marker());
         json.length("ends_mm", purchase.ends());
         json.length("shrinkage_mm", purchase.shrinkage());

@@ -129,7 +129,15 @@ final class EstimateHtml {
 
     private void picture(Laid laid) {
         html.open("div", "class", "together")
-                .element("h3", "How it lies on %s".formatted(EstimateWords.width(laid.width(), estimate.inches())));
+                .element(
+                        "h3",
+                        "How it lies on %s%s"
+                                .formatted(
+                                        EstimateWords.width(laid.width(), estimate.inches()),
+                                        laid.cutDownTo()
+                                                .map(to ->
+                                                        ", cut down to " + EstimateWords.width(to, estimate.inches()))
+                                                .orElse("")));
         MarkerPicture.draw(html, laid.marker(), 90);
         html.close().line();
     }

@@ -28,12 +28,26 @@ final class EstimateWords {
                 .mapToDouble(Laid::uncertainty)
                 .max()
                 .ifPresent(most -> sentences.add(uncertainty(most, estimate.quick())));
+        cloth.laid()
+                .forEach(laid -> laid.cutDownTo()
+                        .ifPresent(to -> sentences.add("%s wide, %s"
+                                .formatted(width(laid.width(), estimate.inches()), cutDown(to, estimate.inches())))));
         if (cloth.isLongerSomewhere()) {
-            sentences.add(
-                    "A wider one came out longer: its folds, its border or its print lie elsewhere, and what lies on the"
-                            + " narrower cloth does not lie on it. Cut to the narrower width it takes no more.");
+            sentences.add(A_WIDER_ONE_IS_LONGER);
         }
         return sentences;
+    }
+
+    /** Where a wider cloth is longer though nobody could say that it need be. */
+    static final String A_WIDER_ONE_IS_LONGER =
+            "A wider one came out longer: what is at its far edge lies farther from its near edge, so it is another cloth, and"
+                    + " what lies on the narrower one does not lie on it.";
+
+    /** Returns the rest of a sentence on cloth that is laid as narrower cloth. */
+    static String cutDown(Length to, boolean inches) {
+        return "cut it down to %s before it is laid, along the selvedge without a border: as it is, with its folds, its print or"
+                        .formatted(width(to, inches))
+                + " its border elsewhere, it would take more.";
     }
 
     private static String uncertainty(double most, boolean quick) {

@@ -93,6 +93,37 @@ class EstimateCommandTest {
                 .containsExactly("800.000:700.000", "1000.000:700.000", "1200.000:500.000", "1400.000:500.000");
     }
 
+    /** With folds on both sides wider cloth is another fold, and with a far border another distance; it can be cut down. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "selvedges-to-middle, ''",
+        "fold-lengthwise, 'repeat: {lengthwise: 30, crosswise: 70},'",
+        "tube, ''",
+        "single-layer, 'border: {from-selvedge: 40, selvedge: far},'",
+    })
+    void widerIsNeverLonger(String form, String print) throws IOException {
+        folder.write("job.yaml", """
+                version: 1
+                job: tunics
+                units: mm
+                fabrics:
+                  voile: {for: shell, width: 900, unusable-edge: {each-side: 0}, direction: either-way, %s
+                          spread: {form: %s, end-allowance: {each-end: 0}}, sold-by: 1}
+                pieces:
+                  front: {strip: {cut-width: 130, length: 170}, runs: crosswise, print: ignore, cut: 2}
+                  back: {strip: {cut-width: 90, length: 210}, runs: either, print: ignore, cut: 2}
+                  cuff: {strip: {cut-width: 37, length: 110}, runs: lengthwise, print: ignore, cut: 2}
+                gap: 0
+                order: [{size: S, make: 3}]
+                """.formatted(print, form));
+        assertThat(estimate("--widths", "900 to 1300 by 10")).as(folder.said()).isZero();
+        List<String> lengths = csv("marker_mm");
+        assertThat(lengths).hasSize(41);
+        for (int i = 1; i < lengths.size(); i++) {
+            assertThat(Double.parseDouble(lengths.get(i))).isLessThanOrEqualTo(Double.parseDouble(lengths.get(i - 1)));
+        }
+    }
+
     @Test
     void withoutWidthsItIsTheClothsOwn() throws IOException {
         folder.write("job.yaml", JOB.replaceAll("(?s),\\s+widths: \\[.*?\\]}", "}"));

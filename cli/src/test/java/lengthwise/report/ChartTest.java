@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.LongStream;
+import lengthwise.job.WiderFabric;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.report.Chart.Cell;
@@ -49,7 +51,7 @@ class ChartTest {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         Cloth found =
                 cloth(() -> random.nextInt(5) == 0 ? Cell.none("too wide") : cell(random.nextLong(1, 1_000_000), 900));
-        Cloth settled = found.settled(true);
+        Cloth settled = found.settled(WiderFabric.TAKES_THE_SAME);
         for (int width = 0; width < 4; width++) {
             for (int direction = 0; direction < 3; direction++) {
                 Cell cell = settled.cell(0, width, direction);
@@ -86,10 +88,12 @@ class ChartTest {
                 new Length(500_000),
                 new Length(1_000),
                 new Length(540_000),
+                true,
+                Optional.empty(),
                 List.of(),
                 "");
         long[] next = {0};
-        Cloth settled = cloth(() -> next[0]++ < 3 ? narrow : cell(5_000, 900)).settled(true);
+        Cloth settled = cloth(() -> next[0]++ < 3 ? narrow : cell(5_000, 900)).settled(WiderFabric.TAKES_THE_SAME);
         assertThat(settled.cell(0, 3, 0).marker()).isEqualTo(narrow.marker());
         assertThat(settled.cell(0, 3, 0).efficiency()).isEqualTo(0.375);
         assertThat(settled.cell(0, 3, 0).laidWidth()).isEqualTo(Length.ofMillimetres(900));
@@ -98,8 +102,47 @@ class ChartTest {
     @Test
     void whereFoldsMoveWithTheWidthOnlyFreerIsNeverLonger() {
         long[] next = {0};
-        Cloth settled = cloth(() -> cell(++next[0] * 1000, 900)).settled(false);
+        Cloth settled = cloth(() -> cell(++next[0] * 1000, 900)).settled(WiderFabric.ANOTHER_CLOTH);
         assertThat(settled.cell(0, 3, 0).marker()).isEqualTo(new Length(10_000));
+    }
+
+    /** Cloth can be cut down to less: what is said of it is then what holds of the narrower cloth. */
+    @Test
+    void whereFoldsMoveWiderClothIsCutDown() {
+        long[] next = {0};
+        Cloth settled = cloth(() -> cell(++next[0] * 1000, 900)).settled(WiderFabric.CAN_BE_CUT_DOWN);
+        Cell widest = settled.cell(0, 3, 0);
+        assertThat(widest.marker()).isEqualTo(new Length(1_000));
+        assertThat(widest.cutDownTo()).contains(new Length(1));
+        assertThat(widest.efficiency()).isEqualTo(0.75);
+        assertThat(settled.cell(0, 0, 0).cutDownTo()).isEmpty();
+        Chart chart = new Chart("tunic", "1", List.of(settled));
+        assertThat(ChartFiles.text(chart)).contains("cut it down to");
+        assertThat(ChartFiles.csv(chart)).contains("cut down to 0.001 mm before it is laid");
+    }
+
+    @Test
+    void whatHangsBetweenTwoEdgesIsNotCarriedOn() {
+        long[] next = {0};
+        Cloth settled = cloth(() -> {
+                    Cell found = cell(++next[0] * 1000, 900);
+                    return new Cell(
+                            found.marker(),
+                            found.lowerBound(),
+                            found.needed(),
+                            found.efficiency(),
+                            found.cuttable(),
+                            found.laid(),
+                            found.laidWidth(),
+                            false,
+                            Optional.empty(),
+                            found.outlines(),
+                            "");
+                })
+                .settled(WiderFabric.TAKES_THE_SAME);
+        assertThat(settled.cell(0, 3, 0).marker()).isEqualTo(new Length(10_000));
+        assertThat(settled.isLongerSomewhere()).isTrue();
+        assertThat(ChartFiles.text(new Chart("tunic", "1", List.of(settled)))).contains("A wider one came out longer");
     }
 
     @Test
@@ -139,6 +182,8 @@ class ChartTest {
                 new Length(1_000_000),
                 length,
                 Length.ofMillimetres(Math.max(1, width)),
+                true,
+                Optional.empty(),
                 List.of("M0 0L10 0L10 10Z", "M20 0L30 0L30 10Z"),
                 "");
     }

@@ -1,5 +1,7 @@
 package lengthwise.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -38,6 +40,27 @@ public final class PlacedArea {
         LinearRing[] holes = outline.holes().stream().map(PlacedArea::closed).toArray(LinearRing[]::new);
         Polygon polygon = FACTORY.createPolygon(closed(outline.shell()), holes);
         return new PlacedArea(polygon.isValid() ? polygon : GeometryFixer.fix(polygon));
+    }
+
+    /** Returns all that an outline passes over while it is moved straight from where it lies by an offset. */
+    public static PlacedArea swept(Outline outline, Point by) {
+        List<Geometry> passed = new ArrayList<>(List.of(of(outline).area, of(outline.moved(by)).area));
+        Ring shell = outline.shell();
+        for (int i = 0; i < shell.size(); i++) {
+            Point from = shell.vertex(i);
+            Point to = from.plus(shell.edge(i));
+            Polygon beside = FACTORY.createPolygon(new Coordinate[] {
+                coordinate(from), coordinate(to), coordinate(to.plus(by)), coordinate(from.plus(by)), coordinate(from)
+            });
+            if (beside.getArea() > 0) {
+                passed.add(beside);
+            }
+        }
+        return new PlacedArea(OverlayNGRobust.union(passed));
+    }
+
+    private static Coordinate coordinate(Point point) {
+        return new Coordinate(point.x(), point.y());
     }
 
     /** Says whether an outline bounds a region as it is: it neither touches nor crosses itself. */

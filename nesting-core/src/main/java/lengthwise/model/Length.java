@@ -35,6 +35,10 @@ public record Length(long micrometres) implements Comparable<Length> {
         return new Length(-Math.floorDiv(-micrometres, step.micrometres) * step.micrometres);
     }
 
+    public static Length min(Length a, Length b) {
+        return a.micrometres <= b.micrometres ? a : b;
+    }
+
     public static Length max(Length a, Length b) {
         return a.micrometres >= b.micrometres ? a : b;
     }
