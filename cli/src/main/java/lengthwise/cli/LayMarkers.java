@@ -11,12 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 import lengthwise.FabricRun;
 import lengthwise.MarkerAnswer;
 import lengthwise.MarkerMaking;
 import lengthwise.job.JobException;
-import lengthwise.job.JobPlan;
 import lengthwise.job.Orders.FabricOrder;
 import lengthwise.job.PlanOrders;
 import lengthwise.job.PlanOrders.LayJob;
@@ -25,10 +23,8 @@ import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.lays.Aim;
-import lengthwise.plan.lays.BoltPlies;
 import lengthwise.plan.lays.CutOrderPlanning;
 import lengthwise.plan.lays.CutOrderPlanning.Effort;
-import lengthwise.plan.lays.CutPlan;
 import lengthwise.plan.lays.Lay;
 import lengthwise.plan.lays.OrderChanges;
 import lengthwise.plan.lays.SettledPlan;
@@ -144,40 +140,15 @@ final class LayMarkers {
             lays.add(run(job.order(), plies, one.lowerBound()));
             jobs.add(job.text(wish.out()));
         }
-        return new Answer.Planned(whole(aim, found, lays, jobs));
+        return new Answer.Planned(
+                new PlannedCloth(cloth, lays).of(found, jobs, changes(aim, found), wish.interrupted()));
     }
 
-    private PlanRun.Cloth whole(Aim aim, SettledPlan found, List<FabricRun> lays, List<String> jobs) {
-        Length fabric = Length.ZERO;
-        for (int i = 0; i < lays.size(); i++) {
-            fabric = fabric.plus(ply(lays, i).times(found.plan().lays().get(i).allPlies()));
-        }
-        CutPlan plan = new CutPlan(
-                found.plan().lays(), fabric, found.plan().bound(), found.plan().fewestLays());
-        List<Purchase> purchases = new ArrayList<>();
-        List<PlanRun.Bolts> bolts = new ArrayList<>();
-        for (int colour = 0; colour < cloth.order().colours().size(); colour++) {
-            Purchase purchase = purchase(plan, lays, colour);
-            purchases.add(purchase);
-            bolts(plan, lays, colour, purchase).ifPresent(bolts::add);
-        }
+    private List<OrderChanges.Change> changes(Aim aim, SettledPlan found) {
         Effort changing = new Effort(EFFORT_FOR_CHANGES, wish.seed(), wish.interrupted());
-        List<OrderChanges.Change> changes = cells() > MOST_CHANGED
+        return cells() > MOST_CHANGED
                 ? List.of()
                 : OrderChanges.of(cloth.order(), cloth.limits(), found.guess(), aim, found.plan(), changing, CHANGES);
-        return new PlanRun.Cloth(
-                cloth.fabric(),
-                cloth.order(),
-                cloth.limits(),
-                plan,
-                found.byGuess(),
-                found.settled(),
-                lays,
-                jobs,
-                purchases,
-                bolts,
-                changes,
-                cloth.assumptions());
     }
 
     private int cells() {
@@ -196,6 +167,7 @@ final class LayMarkers {
     /** Returns the length of a marker by a short search. */
     private Optional<Length> roughLength(List<Integer> ratio) {
         if (wish.interrupted().getAsBoolean() && !known.isEmpty()) {
+            why = "it was ended before the first markers were laid that a plan is made by; let it run a little longer.";
             return Optional.empty();
         }
         return laid(ratio, shortSearch(ratio)) instanceof MarkerAnswer.Made made
@@ -270,46 +242,6 @@ final class LayMarkers {
 
     private double elapsed() {
         return Duration.between(start, wish.clock().instant()).toMillis() / 1000.0;
-    }
-
-    private Length ply(List<FabricRun> lays, int lay) {
-        return cloth.fabric().spread().onTable(lays.get(lay).marker().length());
-    }
-
-    private Purchase purchase(CutPlan plan, List<FabricRun> lays, int colour) {
-        Length markers = Length.ZERO;
-        Length ends = Length.ZERO;
-        for (int i = 0; i < lays.size(); i++) {
-            int cloths = plan.lays().get(i).plies().get(colour)
-                    * cloth.fabric().spread().lengths();
-            Length marker = lays.get(i).marker().length();
-            markers = markers.plus(marker.times(cloths));
-            ends = ends.plus(ply(lays, i).minus(marker).times(cloths));
-        }
-        return Purchase.of(markers, ends, cloth.fabric());
-    }
-
-    private Optional<PlanRun.Bolts> bolts(CutPlan plan, List<FabricRun> lays, int colour, Purchase purchase) {
-        List<Length> bolts =
-                cloth.bolts(colour).stream().map(JobPlan.Bolt::length).toList();
-        if (bolts.isEmpty()) {
-            return Optional.empty();
-        }
-        double kept = cloth.fabric().lengthKept();
-        int lengths = cloth.fabric().spread().lengths();
-        List<Length> plies = IntStream.range(0, lays.size())
-                .mapToObj(lay -> new Length((long) Math.ceil(ply(lays, lay).micrometres() * lengths / kept)))
-                .toList();
-        List<Integer> wanted =
-                plan.lays().stream().map(lay -> lay.plies().get(colour)).toList();
-        long there = bolts.stream().mapToLong(Length::micrometres).sum();
-        long needed = purchase.needed().micrometres();
-        return Optional.of(new PlanRun.Bolts(
-                colour,
-                bolts,
-                cloth.unusedWidths(colour),
-                BoltPlies.of(bolts, plies, wanted, wish.interrupted()),
-                Math.max(0, needed - there)));
     }
 
     private FabricRun run(FabricOrder lay, MarkerAnswer.Made made, Length lowerBound) {

@@ -51,7 +51,7 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
         for (JobFabric fabric : job.fabrics()) {
             refuseWhatIsNotPlanned(file, fabric);
         }
-        Sizes sizes = Sizes.of(job);
+        Sizes sizes = new Sizes(job);
         int ordered = job.order().stream().mapToInt(OrderLine::make).sum();
         int mostGarments = plan.maxGarments().orElse(Math.min(ordered, MOST_GARMENTS));
         List<OrderLine> lines = new ArrayList<>();
@@ -110,7 +110,7 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
         /** By colour, then by size. */
         final List<List<Integer>> garments = new ArrayList<>();
 
-        private Sizes(Job job) {
+        Sizes(Job job) {
             Set<String> said = new LinkedHashSet<>();
             job.order().forEach(line -> said.add(line.colour().orElse("")));
             colours = List.copyOf(said);
@@ -128,10 +128,6 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
                 kinds.add(kind);
                 names.add(name(kind, byKind.keySet()));
             });
-        }
-
-        static Sizes of(Job job) {
-            return new Sizes(job);
         }
 
         int ordered(int size) {

@@ -84,6 +84,17 @@ class PlanCommandTest {
         assertThat(folder.said()).contains("buy   80 cm (7/8 yd), 8.00");
     }
 
+    /** By hand: four bands of 10 cm in two layers lie on 20 cm of table and 1 cm at its end; both layers are cloth. */
+    @Test
+    void foldedAcrossBothLayersCount() throws IOException {
+        job("[{size: S, make: 4}]", "{max-garments: 4, table-length: 1 m}", "");
+        folder.write("job.yaml", folder.read("job.yaml").replace("single-layer", "fold-crosswise"));
+        assertThat(plan("--json")).isZero();
+        assertThat(folder.said().replaceAll("\\s+", "")).contains("\"total_mm\":420.000,\"bound_mm\":420.000");
+        plan();
+        assertThat(folder.said()).contains("buy   50 cm");
+    }
+
     /** The band of S is 10 cm, with ends 12 cm. */
     @Test
     void aTableTooShortIsToldWithTheLengthThatWouldDo() throws IOException {
