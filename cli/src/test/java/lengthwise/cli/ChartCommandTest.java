@@ -1,6 +1,7 @@
 package lengthwise.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -17,7 +18,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import lengthwise.geometry.Box;
 import lengthwise.report.Chart.Cell;
+import lengthwise.testing.Screenshot;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -96,6 +99,22 @@ class ChartCommandTest {
                 .doesNotContain("http:", "https:", "<script", "<img", "url(");
         // a strip of the order's marker, and its cloth
         assertThat(folder.read("out/chart.svg")).contains("order of 12", "<path d=\"M");
+    }
+
+    /**
+     * In a browser: the cells of a row are drawn to one scale, which the widest cloth of 1200 mm sets with its 22 mm; their ends are drawn too. Measured
+     * in pixels: lines are 0.12 mm thick, and a pixel is 0.066 mm.
+     */
+    @Test
+    void aBrowserShowsTheLayoutsToOneScale() throws Exception {
+        assertThat(chart()).as(folder.said()).isZero();
+        Screenshot shot = Screenshot.of(folder.read("out/chart.svg"), path, 200, 130, 4);
+        Box narrow = shot.ink(new Box(25_000, 98_300, 67_000, 123_000), 0.5);
+        Box wide = shot.ink(new Box(113_000, 98_300, 155_000, 123_000), 0.5);
+        assertThat(wide.height()).isCloseTo(22_000 + 120, within(150L));
+        assertThat(narrow.height()).isCloseTo(22_000 * 800 / 1200 + 120, within(150L));
+        assertThat(wide.width()).isCloseTo(22_000 * 440 / 1200 + 120, within(150L));
+        assertThat(narrow.width()).isCloseTo(22_000 * 640 / 1200 + 120, within(150L));
     }
 
     @Test

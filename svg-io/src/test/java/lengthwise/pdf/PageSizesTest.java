@@ -3,23 +3,20 @@ package lengthwise.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import lengthwise.model.Length;
 import lengthwise.svg.MarkerPainting;
+import lengthwise.testing.OutsideReader;
 import lengthwise.testing.SampleMarkers;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.DUPLEX;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -126,7 +123,7 @@ class PageSizesTest {
     void anotherReaderFindsTheSameSizes() throws Exception {
         Path file = Files.write(
                 folder.resolve("a3.pdf"), MarkerPrint.of(SMALL, Sheets.on("A3")).bytes());
-        List<String> said = pdfinfo("-l", "4", file.toString());
+        List<String> said = OutsideReader.PDFINFO.says("-l", "4", file.toString());
         Matcher size =
                 Pattern.compile("Page +\\d+ size: +([0-9.]+) x ([0-9.]+) pts.*").matcher("");
         List<String> sizes =
@@ -137,27 +134,6 @@ class PageSizesTest {
             assertThat(Double.parseDouble(size.group(1)) * POINT).isCloseTo(297, within(0.01));
             assertThat(Double.parseDouble(size.group(2)) * POINT).isCloseTo(420, within(0.01));
         });
-    }
-
-    private static List<String> pdfinfo(String... words) throws Exception {
-        List<String> command = new ArrayList<>(List.of("pdfinfo"));
-        command.addAll(List.of(words));
-        Process process;
-        try {
-            process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        } catch (IOException notHere) {
-            // Where every reader has to be there, as in the build for all, its lack is a failure.
-            assertThat(System.getenv("OUTSIDE_READERS"))
-                    .as("pdfinfo is not installed")
-                    .isNotEqualTo("required");
-            Assumptions.abort("pdfinfo is not installed");
-            return List.of();
-        }
-        List<String> lines = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
-                .lines()
-                .toList();
-        assertThat(process.waitFor()).as(String.join("\n", lines)).isZero();
-        return lines;
     }
 
     @Test

@@ -5,17 +5,30 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** A JSON object of a test resource, as nested maps and lists. */
+/** A JSON object of a test resource or a file, as nested maps and lists. */
 public record Json(Map<String, Object> members) {
     public static Json resource(String name) throws IOException {
-        try (InputStream in = Json.class.getResourceAsStream(name);
-                JsonParser parser = new JsonFactory().createParser(in)) {
+        try (InputStream in = Json.class.getResourceAsStream(name)) {
+            return read(in);
+        }
+    }
+
+    public static Json file(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(in);
+        }
+    }
+
+    private static Json read(InputStream in) throws IOException {
+        try (JsonParser parser = new JsonFactory().createParser(in)) {
             parser.nextToken();
             return (Json) value(parser);
         }

@@ -70,6 +70,42 @@ public final class SampleMarkers {
         return new Marker(new MarkerOrder(fabric, mm(3), bundles), placements, new Length(along));
     }
 
+    /** A short and narrow lay of one-way print, 320 mm long on the table and 450 mm wide: two cups one above the other, and a tie. */
+    public static Marker small() {
+        Fabric fabric = new Fabric(
+                "petal-print",
+                "shell",
+                mm(450),
+                Fabric.UnusableEdge.eachSide(mm(15)),
+                Direction.ONE_WAY,
+                Optional.empty(),
+                Optional.empty(),
+                Shrinkage.NONE,
+                new Spread(Spread.Form.SINGLE_LAYER, mm(20)),
+                Optional.of(price()),
+                mm(100),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        Garment garment = new Garment(1, Size.ONE);
+        Piece cup = cup(Size.ONE, 1);
+        Piece tie = strip("tie", Size.ONE, 32, 400);
+        return new Marker(
+                new MarkerOrder(
+                        fabric,
+                        mm(5),
+                        List.of(new Bundle(
+                                garment,
+                                List.of(
+                                        new CutPiece(cup, new Cut(1, Cut.Manner.PAIR), Hand.LEFT),
+                                        new CutPiece(tie, new Cut(1, Cut.Manner.ALIKE), Hand.NONE))))),
+                List.of(
+                        laid(cup, garment, Hand.LEFT, false, 5_000, 5_000),
+                        laid(cup, garment, Hand.RIGHT, true, 5_000, 180_000),
+                        laid(tie, garment, Hand.NONE, false, 240_000, 5_000)),
+                mm(280));
+    }
+
     /** Folded lining: half backs on the fold, pairs of cups, two loops from one contour and one to spare. */
     public static Marker folded() {
         Fabric fabric = fabric(
