@@ -215,20 +215,25 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                     MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles)
                             .withFillers(fillers(said, fabric, assumed))
                             .withLying(LyingMaking.of(job, said, fabric, complaints));
-                    Optional<Fabric> comparison = said.spread()
-                            .compare()
-                            .map(form -> FabricMaking.of(said.withForm(form), new Assumptions()));
-                    if (comparison.isPresent()) {
-                        refuseNoWidth(said, comparison.get());
-                    }
-                    orders.add(
-                            new FabricOrder(goingOn(order, said), assumed.list(), comparison.map(order::withFabric)));
+                    Optional<MarkerOrder> comparison = comparison(order, said);
+                    orders.add(new FabricOrder(goingOn(order, said), assumed.list(), comparison));
                 }
             }
             if (orders.isEmpty()) {
                 throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
             }
             return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+        }
+
+        /** Returns the order with its cloth laid another way; what is tied to a selvedge lies elsewhere in that marker. */
+        private Optional<MarkerOrder> comparison(MarkerOrder order, JobFabric said) throws JobException {
+            if (said.spread().compare().isEmpty()) {
+                return Optional.empty();
+            }
+            JobFabric other = said.withForm(said.spread().compare().get());
+            Fabric fabric = FabricMaking.of(other, new Assumptions());
+            refuseNoWidth(said, fabric);
+            return Optional.of(order.withFabric(fabric).withLying(LyingMaking.of(job, other, fabric, complaints)));
         }
 
         private void refuseColours() throws JobException {
