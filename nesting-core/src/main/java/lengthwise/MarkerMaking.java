@@ -19,6 +19,7 @@ import lengthwise.model.MarkerOrder;
 import lengthwise.model.Piece;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
+import lengthwise.model.ShadeWords;
 import lengthwise.rules.CutAlreadyRule;
 import lengthwise.rules.Demand;
 import lengthwise.rules.FillerRule;
@@ -257,6 +258,12 @@ public final class MarkerMaking {
 
     /** Each piece has a place by itself, but not all of them together: a fold across the cloth is no longer than it is wide. */
     private static String noRoomTogether(MarkerOrder order) {
+        if (order.fabric().shade().isPresent()) {
+            return "No layout of %s was found that keeps together what is to be of one shade (shade: %s). Allow more there, or take wider cloth."
+                    .formatted(
+                            order.fabric().name(),
+                            ShadeWords.allowed(order.fabric().shade().get()));
+        }
         return "The pieces on the fold of %s find no room side by side: it is %s wide. Lay fewer garments, or lay this fabric in a single layer."
                 .formatted(
                         order.fabric().name(),

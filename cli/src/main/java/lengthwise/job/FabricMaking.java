@@ -116,7 +116,8 @@ final class FabricMaking {
                 new Fabric.Buying(
                         said.buying().squaring(),
                         said.buying().flaws(),
-                        said.buying().weight()));
+                        said.buying().weight()),
+                said.across().shade());
     }
 
     /** Returns where the line of a border lies in the marker. */

@@ -27,6 +27,7 @@ import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
 import lengthwise.model.Pile;
+import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
 
@@ -62,6 +63,7 @@ final class FabricReading {
                             "sold-by",
                             "border",
                             "zones",
+                            "shade",
                             "flaws",
                             "length",
                             "outline",
@@ -150,7 +152,19 @@ final class FabricReading {
     private Across across(Fields fabric, Length width) throws JobException {
         return new Across(
                 fabric.read("border", e -> border(e, width)),
-                fabric.read("zones", e -> zones(e, width)).orElse(List.of()));
+                fabric.read("zones", e -> zones(e, width)).orElse(List.of()),
+                fabric.read("shade", e -> shade(e, width)));
+    }
+
+    private Shade shade(Entry entry, Length width) throws JobException {
+        Fields shade = entry.fields("{lengthwise: 60 cm, crosswise: 30 cm}", "lengthwise", "crosswise");
+        Optional<Length> lengthwise = shade.read("lengthwise", e -> measuring.positive(e, LONGEST));
+        Optional<Length> crosswise = shade.read("crosswise", e -> measuring.positive(e, width));
+        if (lengthwise.isEmpty() && crosswise.isEmpty()) {
+            throw entry.error(
+                    "write how near together the pieces of a garment lie, lengthwise: 60 cm, or left and right of a piece, crosswise: 30 cm, or both");
+        }
+        return new Shade(lengthwise, crosswise);
     }
 
     private Border border(Entry entry, Length width) throws JobException {

@@ -9,6 +9,7 @@ import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
 import lengthwise.model.Pile;
+import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
 
@@ -21,7 +22,7 @@ import lengthwise.model.Spread;
  * @param pile makes the cloth one-way
  * @param there how much of it there is; empty where it is to be bought
  * @param cutAlready what is cut of it, where the job goes on with a marker
- * @param across its border print and its zones
+ * @param across its border print, its zones and how near to each other its pieces are of one shade
  * @param buying the widths it is on offer in, its weight, what is bought beyond the need
  */
 public record JobFabric(
@@ -160,10 +161,14 @@ public record JobFabric(
                 otherBuying);
     }
 
-    /** What is not the same all across the cloth. */
-    public record Across(Optional<Border> border, List<Zone> zones) {
+    /**
+     * What is not the same all over the cloth.
+     *
+     * @param shade measured on the table
+     */
+    public record Across(Optional<Border> border, List<Zone> zones, Optional<Shade> shade) {
         /** Nothing is said. */
-        public static final Across UNSAID = new Across(Optional.empty(), List.of());
+        public static final Across UNSAID = new Across(Optional.empty(), List.of(), Optional.empty());
 
         public Across {
             zones = List.copyOf(zones);

@@ -17,6 +17,7 @@ import lengthwise.model.Length;
 import lengthwise.model.Lying;
 import lengthwise.model.MarkRef;
 import lengthwise.model.MatchPoint.Partner;
+import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 
@@ -169,6 +170,7 @@ public final class JobWriter {
         if (!fabric.across().zones().isEmpty()) {
             line("    zones: " + zones(fabric.across().zones()));
         }
+        fabric.across().shade().ifPresent(shade -> line("    shade: " + shade(shade)));
         if (!fabric.flaws().isEmpty()) {
             line("    flaws:");
             fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));
@@ -316,6 +318,13 @@ public final class JobWriter {
             case LOWEST_POINT -> "hem";
             case NOTCH, DRILL_HOLE -> Entry.word(tie.kind()) + " " + tie.number();
         };
+    }
+
+    private String shade(Shade shade) {
+        List<String> parts = new ArrayList<>();
+        shade.lengthwise().ifPresent(length -> parts.add("lengthwise: " + length(length)));
+        shade.crosswise().ifPresent(length -> parts.add("crosswise: " + length(length)));
+        return braces(parts);
     }
 
     private String zones(List<JobFabric.Zone> zones) {

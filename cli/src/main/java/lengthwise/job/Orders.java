@@ -70,6 +70,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 order.lying().forEach((piece, lying) -> anywhere.put(piece, lying.withoutZone()));
                 freer.add(new Freer("Keeping to the zones", order.withLying(anywhere)));
             }
+            if (fabric.shade().isPresent()) {
+                freer.add(new Freer("Keeping to one shade", order.withFabric(fabric.withShade(Optional.empty()))));
+            }
             if (!fabric.flaws().isEmpty()) {
                 freer.add(new Freer("Keeping off the flaws", order.withFabric(fabric.withoutFlaws())));
             }

@@ -1,6 +1,7 @@
 package lengthwise.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
+import lengthwise.model.Garment;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.Lying;
@@ -21,6 +23,8 @@ import lengthwise.model.Marker;
 import lengthwise.model.Piece;
 import lengthwise.model.Placement;
 import lengthwise.model.PrintWords;
+import lengthwise.model.Shade;
+import lengthwise.model.ShadeWords;
 import lengthwise.model.SharedCut;
 import lengthwise.model.SpreadWords;
 
@@ -66,6 +70,7 @@ final class CuttingSteps {
                     .formatted(LengthWords.both(once)));
         }
         tied(marker).forEach(steps::add);
+        fabric.shade().ifPresent(shade -> steps.add(ofOneShade(marker, shade)));
         List<StraightBlock> blocks = StraightBlock.on(marker);
         if (!blocks.isEmpty()) {
             steps.add(blocks.stream().map(StraightBlock::sentence).collect(Collectors.joining(" ")) + " "
@@ -105,6 +110,28 @@ final class CuttingSteps {
         return pieces.entrySet().stream()
                 .map(entry -> entry.getKey() + ": " + String.join(", ", entry.getValue()) + ".")
                 .toList();
+    }
+
+    /** Says what the cloth's shade asks for, and which garment takes most of what it may. */
+    private static String ofOneShade(Marker marker, Shade shade) {
+        String kept = "Cut for %s. ".formatted(ShadeWords.onTheMarker(shade));
+        TreeMap<Integer, Box> garments = new TreeMap<>();
+        for (Placement placement : marker.placements()) {
+            for (Garment garment : placement.item().garments()) {
+                garments.merge(garment.number(), placement.outline().box(), Box::union);
+            }
+        }
+        String most = shade.lengthwise().isEmpty()
+                ? ""
+                : garments.entrySet().stream()
+                        .max(Comparator.comparingLong(entry -> entry.getValue().width()))
+                        .map(entry -> "Garment %d takes most of the length, %s. "
+                                .formatted(
+                                        entry.getKey(),
+                                        LengthWords.both(
+                                                new Length(entry.getValue().width()))))
+                        .orElse("");
+        return kept + most + "Keep the pieces of each garment together when you sew.";
     }
 
     private static String where(Marker marker, Length y) {

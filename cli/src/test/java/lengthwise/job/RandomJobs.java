@@ -36,6 +36,7 @@ import lengthwise.model.Lying.Tie;
 import lengthwise.model.MarkRef;
 import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Pile;
+import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 import lengthwise.model.Spread;
@@ -199,7 +200,10 @@ final class RandomJobs {
                         Optional.empty(),
                         new Across(
                                 maybe(() -> new Border(new Length(random.nextLong(400_000)), one(Selvedge.values()))),
-                                chance() ? List.of() : List.of(new Zone(one(NAMES), Length.ZERO, length(400_000)))),
+                                chance() ? List.of() : List.of(new Zone(one(NAMES), Length.ZERO, length(400_000))),
+                                maybe(() -> chance()
+                                        ? new Shade(Optional.of(length(900_000)), maybe(() -> length(400_000)))
+                                        : new Shade(Optional.empty(), Optional.of(length(400_000))))),
                         new JobBuying(
                                 List.of(),
                                 chance() ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(1, 50_000) / 10.0),

@@ -89,6 +89,7 @@ public final class MarkerCheck {
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
         }
         violations.addAll(new MatchedPieces(order.fabric(), tolerance).violations(known));
+        violations.addAll(new OneShade(order, tolerance).violations(known));
         Count count = new Count(order.fabric().spread());
         List<Wanted> all = withFillers(known);
         violations.addAll(

@@ -3,6 +3,7 @@ package lengthwise.check;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import lengthwise.geometry.Box;
+import lengthwise.model.Axis;
 import lengthwise.model.Length;
 import lengthwise.model.PlacedPiece;
 
@@ -280,6 +281,22 @@ public sealed interface Violation {
         public String sentence() {
             return "The fold edge of %s is %s mm off the fold, which is %s mm on the opened piece."
                     .formatted(piece.called(), amount(by), amount(2 * by));
+        }
+    }
+
+    /** What is to be of one shade takes more of the cloth than allowed. */
+    record TooFarApart(PlacedPiece first, PlacedPiece last, int garment, Axis axis, Length extent, Length most)
+            implements Violation {
+        @Override
+        public String sentence() {
+            return "From %s to %s garment %d takes %s mm of the cloth %s; for one shade %s mm are allowed."
+                    .formatted(
+                            first.called(),
+                            last.called(),
+                            garment,
+                            amount(extent.millimetres()),
+                            axis == Axis.LENGTHWISE ? "lengthwise" : "crosswise",
+                            amount(most.millimetres()));
         }
     }
 

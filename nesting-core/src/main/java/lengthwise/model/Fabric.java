@@ -18,6 +18,7 @@ import lengthwise.geometry.Box;
  * @param onHand what there is of it; empty where as much as need be can be bought
  * @param pile where it has one; such a fabric is one-way
  * @param buying what is bought of it beyond the need, and what it weighs
+ * @param shade how near to each other the pieces of a garment lie, where its colour drifts
  */
 public record Fabric(
         String name,
@@ -34,12 +35,49 @@ public record Fabric(
         List<Box> flaws,
         Optional<OnHand> onHand,
         Optional<Pile> pile,
-        Buying buying) {
+        Buying buying,
+        Optional<Shade> shade) {
     /** Two selvedges cannot be laid edge to edge more exactly than this: common practice, no source. */
     private static final Length LEAST_JOIN = Length.ofMillimetres(1);
 
     public Fabric {
         flaws = List.copyOf(flaws);
+    }
+
+    /** Cloth of one shade. */
+    public Fabric(
+            String name,
+            String role,
+            Length width,
+            UnusableEdge unusableEdge,
+            Direction direction,
+            Optional<Axis> mostStretch,
+            Optional<Repeat> repeat,
+            Shrinkage shrinkage,
+            Spread spread,
+            Optional<Price> price,
+            Length soldBy,
+            List<Box> flaws,
+            Optional<OnHand> onHand,
+            Optional<Pile> pile,
+            Buying buying) {
+        this(
+                name,
+                role,
+                width,
+                unusableEdge,
+                direction,
+                mostStretch,
+                repeat,
+                shrinkage,
+                spread,
+                price,
+                soldBy,
+                flaws,
+                onHand,
+                pile,
+                buying,
+                Optional.empty());
     }
 
     /** Cloth that is bought just as it is needed, of unknown weight. */
@@ -169,20 +207,35 @@ public record Fabric(
 
     /** Returns the same fabric taken to have another direction. */
     public Fabric withDirection(Direction other) {
-        return with(other, repeat, flaws);
+        return with(other, repeat, flaws, onHand, shade);
     }
 
     /** Returns the same fabric without a repeat to match. */
     public Fabric withoutRepeat() {
-        return with(direction, Optional.empty(), flaws);
+        return with(direction, Optional.empty(), flaws, onHand, shade);
     }
 
     /** Returns the same fabric taken to be whole. */
     public Fabric withoutFlaws() {
-        return with(direction, repeat, List.of());
+        return with(direction, repeat, List.of(), onHand, shade);
     }
 
-    private Fabric with(Direction otherDirection, Optional<Repeat> otherRepeat, List<Box> otherFlaws) {
+    /** Returns the same fabric of which there is just so much. */
+    public Fabric withOnHand(OnHand there) {
+        return with(direction, repeat, flaws, Optional.of(there), shade);
+    }
+
+    /** Returns the same fabric taken to drift otherwise in its colour, or not at all. */
+    public Fabric withShade(Optional<Shade> other) {
+        return with(direction, repeat, flaws, onHand, other);
+    }
+
+    private Fabric with(
+            Direction otherDirection,
+            Optional<Repeat> otherRepeat,
+            List<Box> otherFlaws,
+            Optional<OnHand> otherOnHand,
+            Optional<Shade> otherShade) {
         return new Fabric(
                 name,
                 role,
@@ -196,29 +249,10 @@ public record Fabric(
                 price,
                 soldBy,
                 otherFlaws,
-                onHand,
+                otherOnHand,
                 pile,
-                buying);
-    }
-
-    /** Returns the same fabric of which there is just so much. */
-    public Fabric withOnHand(OnHand there) {
-        return new Fabric(
-                name,
-                role,
-                width,
-                unusableEdge,
-                direction,
-                mostStretch,
-                repeat,
-                shrinkage,
-                spread,
-                price,
-                soldBy,
-                flaws,
-                Optional.of(there),
-                pile,
-                buying);
+                buying,
+                otherShade);
     }
 
     /**

@@ -3,9 +3,13 @@ package lengthwise.rules;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import lengthwise.model.Axis;
 
 /** Couples demands, named by their index in the task. */
 public sealed interface Bond {
+    /** Returns the demands that it couples. */
+    List<Integer> members();
+
     /**
      * Returns the bond of those members that have another number, or nothing where fewer than two have.
      *
@@ -52,6 +56,24 @@ public sealed interface Bond {
             return left.size() > 1
                     ? Optional.of(new SamePhase(left, Bond.renumbered(mirrored, numbers)))
                     : Optional.empty();
+        }
+    }
+
+    /**
+     * All members lie within some stretch of the strip, wherever that is: along it, or in a band across it. From where the
+     * first of their outlines begins to where the last ends it is at most so far. A demand may be a member of several.
+     *
+     * @param extent in micrometres; every member has to go into it alone
+     */
+    record Within(List<Integer> members, Axis axis, long extent) implements Bond {
+        public Within {
+            members = List.copyOf(members);
+        }
+
+        @Override
+        public Optional<Bond> renumbered(Function<Integer, Optional<Integer>> numbers) {
+            List<Integer> left = Bond.renumbered(members, numbers);
+            return left.size() > 1 ? Optional.of(new Within(left, axis, extent)) : Optional.empty();
         }
     }
 }

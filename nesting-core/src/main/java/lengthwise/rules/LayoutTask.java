@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
+import lengthwise.model.Axis;
 import lengthwise.rules.PlacementDomain.Positions.Lattice;
 
 /**
@@ -28,6 +30,22 @@ public record LayoutTask(long fromY, long height, List<Demand> demands, List<Obs
     /** Returns another task on the same strip. */
     public LayoutTask with(List<Demand> otherDemands, List<Obstacle> otherObstacles, List<Bond> otherBonds) {
         return new LayoutTask(fromY, height, otherDemands, otherObstacles, otherBonds);
+    }
+
+    /** Says whether every {@link Bond.Within} is kept where all demands lie. */
+    public boolean isNear(List<Pose> poses) {
+        return bonds.stream()
+                .filter(Bond.Within.class::isInstance)
+                .map(Bond.Within.class::cast)
+                .allMatch(bond -> {
+                    Box all = bond.members().stream()
+                            .map(member -> poses.get(member)
+                                    .apply(demands.get(member).outline())
+                                    .box())
+                            .reduce(Box::union)
+                            .orElseThrow();
+                    return (bond.axis() == Axis.LENGTHWISE ? all.width() : all.height()) <= bond.extent();
+                });
     }
 
     /**

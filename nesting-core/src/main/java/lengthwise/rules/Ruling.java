@@ -43,6 +43,7 @@ public sealed interface Ruling {
             List<Bond> bonds = new ArrayList<>(
                     match.sameTurn(GarmentDirectionRule.bonds(contours.items(), order.fabric()), demands));
             bonds.addAll(match.phases());
+            bonds.addAll(ShadeRule.bonds(contours.items(), demands, order));
             LayoutTask task = toTheSelvedge
                     ? SelvedgeRule.strip(order.fabric(), demands, obstacles, bonds)
                     : new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);

@@ -12,6 +12,7 @@ import lengthwise.geometry.Pose;
 final class Arrangement {
     final PreparedTask task;
     final Pairs pairs;
+    final Nearness nearness;
     final int pieces;
     /** Pieces and obstacles. */
     final int all;
@@ -20,7 +21,7 @@ final class Arrangement {
     final Shape[] shape;
     final double[] x;
     final double[] y;
-    /** Hindrance of every two, in micrometres; symmetric. */
+    /** Hindrance of every two, by overlap or by lying too far apart, in micrometres; symmetric. */
     final double[][] overlap;
     /** What the overlap of two counts in the search; symmetric. */
     final double[][] weight;
@@ -34,6 +35,7 @@ final class Arrangement {
     Arrangement(PreparedTask task, Pairs pairs) {
         this.task = task;
         this.pairs = pairs;
+        this.nearness = task.nearness();
         this.pieces = task.size();
         this.all = pieces + task.obstacles().size();
         this.variant = new Variant[pieces];
@@ -173,7 +175,8 @@ final class Arrangement {
         if (isStill(piece) && isStill(other)) {
             return 0;
         }
-        return pairs.hindrance(shape[other], shape[piece], x[piece] - x[other], y[piece] - y[other]);
+        double depth = pairs.hindrance(shape[other], shape[piece], x[piece] - x[other], y[piece] - y[other]);
+        return nearness.isEmpty() ? depth : depth + nearness.excess(this, piece, other);
     }
 
     /** Says whether something never moves: it was put there rightly, though outlines that were grown may overlap. */

@@ -107,9 +107,8 @@ final class Blocks {
     }
 
     private static Map<Kind, List<Integer>> kinds(LayoutTask single) {
-        Set<Integer> bound = single.bonds().stream()
-                .flatMap(bond -> ((Bond.SameTurn) bond).members().stream())
-                .collect(Collectors.toSet());
+        Set<Integer> bound =
+                single.bonds().stream().flatMap(bond -> bond.members().stream()).collect(Collectors.toSet());
         Map<Kind, List<Integer>> kinds = new LinkedHashMap<>();
         for (int i = 0; i < single.demands().size(); i++) {
             Demand demand = single.demands().get(i);

@@ -18,6 +18,8 @@ final class Descent {
     private final Pair[] nearPair;
     private final double[] nearWeight;
     private int nears;
+    private final Reach reachOfFellows = new Reach();
+    private boolean hasFellows;
 
     /** The two dearest hindrances of the last evaluation, and the slope. */
     private double firstCost;
@@ -158,6 +160,10 @@ final class Descent {
     /** Lists what can hinder the piece within its reach. */
     private void gather(int piece, Variant variant) {
         nears = 0;
+        hasFellows = state.nearness.fellowsOf(piece).length > 0;
+        if (hasFellows) {
+            reachOfFellows.find(state, piece, variant.shape().box());
+        }
         double[] weights = state.weight[piece];
         for (int j = 0; j < state.all; j++) {
             if (j == piece) {
@@ -182,7 +188,7 @@ final class Descent {
             int j = near[k];
             cost += nearWeight[k] * nearPair[k].hindrance(px - state.x[j], py - state.y[j]);
         }
-        return cost;
+        return hasFellows ? cost + reachOfFellows.costAtX(px) + reachOfFellows.costAtY(py) : cost;
     }
 
     private double evaluate(double px, double py, double bound) {
@@ -202,23 +208,36 @@ final class Descent {
                 cost += weighted;
                 slopeX += nearWeight[k] * contact.outX;
                 slopeY += nearWeight[k] * contact.outY;
-                if (weighted > firstCost) {
-                    secondCost = firstCost;
-                    secondDepth = firstDepth;
-                    secondX = firstX;
-                    secondY = firstY;
-                    firstCost = weighted;
-                    firstDepth = contact.depth;
-                    firstX = contact.outX;
-                    firstY = contact.outY;
-                } else if (weighted > secondCost) {
-                    secondCost = weighted;
-                    secondDepth = contact.depth;
-                    secondX = contact.outX;
-                    secondY = contact.outY;
-                }
+                note(weighted, contact.depth, contact.outX, contact.outY);
             }
         }
+        if (hasFellows) {
+            cost += reachOfFellows.lookAtX(px);
+            slopeX += reachOfFellows.slope;
+            note(reachOfFellows.dearest, reachOfFellows.depth, reachOfFellows.way, 0);
+            cost += reachOfFellows.lookAtY(py);
+            slopeY += reachOfFellows.slope;
+            note(reachOfFellows.dearest, reachOfFellows.depth, 0, reachOfFellows.way);
+        }
         return cost;
+    }
+
+    /** Notes a hindrance if it is one of the two dearest. */
+    private void note(double weighted, double depth, double outX, double outY) {
+        if (weighted > firstCost) {
+            secondCost = firstCost;
+            secondDepth = firstDepth;
+            secondX = firstX;
+            secondY = firstY;
+            firstCost = weighted;
+            firstDepth = depth;
+            firstX = outX;
+            firstY = outY;
+        } else if (weighted > secondCost) {
+            secondCost = weighted;
+            secondDepth = depth;
+            secondX = outX;
+            secondY = outY;
+        }
     }
 }

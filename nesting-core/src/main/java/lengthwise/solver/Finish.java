@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.ConvexParts;
 import lengthwise.solver.compaction.Body;
 import lengthwise.solver.compaction.Compaction;
+import lengthwise.solver.compaction.Span;
 
 /**
  * Makes a legal layout of an arrangement whose pieces hardly overlap: compaction, rounded to the grid, tested exactly.
@@ -80,20 +82,21 @@ final class Finish {
     private record Placed(Layout layout, List<Body> bodies) {}
 
     private Optional<Placed> solved(Variant[] variant, List<Body> bodies, double limit, double tightening) {
-        return Compaction.solve(bodies, limit, step, tightening).flatMap(moved -> {
-            List<Body> onGrid = new ArrayList<>();
-            double[] x = new double[variant.length];
-            double[] y = new double[variant.length];
-            for (int i = 0; i < moved.size(); i++) {
-                Body body = moved.get(i);
-                onGrid.add(body.movable() ? body.at(Math.rint(body.x()), Math.rint(body.y())) : body);
-                if (i < variant.length) {
-                    x[i] = body.x();
-                    y[i] = body.y();
-                }
-            }
-            return rounded(variant, x, y, limit).map(layout -> new Placed(layout, onGrid));
-        });
+        return Compaction.solve(bodies, limit, step, tightening, spans(variant, tightening))
+                .flatMap(moved -> {
+                    List<Body> onGrid = new ArrayList<>();
+                    double[] x = new double[variant.length];
+                    double[] y = new double[variant.length];
+                    for (int i = 0; i < moved.size(); i++) {
+                        Body body = moved.get(i);
+                        onGrid.add(body.movable() ? body.at(Math.rint(body.x()), Math.rint(body.y())) : body);
+                        if (i < variant.length) {
+                            x[i] = body.x();
+                            y[i] = body.y();
+                        }
+                    }
+                    return rounded(variant, x, y, limit).map(layout -> new Placed(layout, onGrid));
+                });
     }
 
     private Optional<Layout> rounded(Variant[] variant, double[] atX, double[] atY, double limit) {
@@ -104,6 +107,27 @@ final class Finish {
             y[i] = Math.round(atY[i]);
         }
         return task.legal(variant, x, y, task::exact).filter(layout -> layout.length() <= limit);
+    }
+
+    /** Returns how far what has to lie near to each other may be apart, a little less where rounding needs it. */
+    private List<Span> spans(Variant[] variant, double tightening) {
+        Nearness nearness = task.nearness();
+        List<Span> spans = new ArrayList<>();
+        for (int first = 0; first < variant.length; first++) {
+            Box from = variant[first].shape().box();
+            for (int last : nearness.fellowsOf(first)) {
+                Box to = variant[last].shape().box();
+                if (nearness.asksAlongX(first, last)) {
+                    long most = nearness.alongX(first, last) + from.minX() - to.maxX();
+                    spans.add(new Span(first, last, true, most - tightening));
+                }
+                if (nearness.asksAlongY(first, last)) {
+                    long most = nearness.alongY(first, last) + from.minY() - to.maxY();
+                    spans.add(new Span(first, last, false, most - tightening));
+                }
+            }
+        }
+        return spans;
     }
 
     private List<Body> bodies(Arrangement state) {

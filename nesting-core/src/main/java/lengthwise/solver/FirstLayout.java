@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 
 /**
@@ -20,12 +22,17 @@ import lengthwise.geometry.Point;
 final class FirstLayout {
     private final PreparedTask task;
     private final long square;
-    private final Raster pieces;
+    private Raster pieces;
     private final Raster obstacles;
     private final Map<MaskKey, Mask> masks = new HashMap<>();
     private final Map<Shape, Long> firstFreeX = new HashMap<>();
     /** How far the lattices of each phase are moved, as far as that is settled. */
     private final Map<Integer, Point> ways;
+
+    /** Whether pieces are being placed that have to lie near to each other, and where these may begin. */
+    private boolean inGroup;
+
+    private long startOfGroup;
 
     private final Variant[] chosen;
     private final long[] x;
@@ -81,12 +88,81 @@ final class FirstLayout {
                         .thenComparing(order)
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
+        return layout.placeAll(sequence)
+                ? task.legal(layout.chosen, layout.x, layout.y, task::simple)
+                : Optional.empty();
+    }
+
+    private boolean placeAll(List<Integer> sequence) {
+        if (!task.nearness().isEmpty()) {
+            sequence.stream()
+                    .filter(i -> task.variants(i).get(0).region().isLaid())
+                    .forEach(this::place);
+        }
         for (int demand : sequence) {
-            if (!layout.place(demand)) {
-                return Optional.empty();
+            boolean alone = task.nearness().fellowsOf(demand).length == 0;
+            if (chosen[demand] == null && !(alone ? place(demand) : placeGroup(demand, sequence))) {
+                return false;
             }
         }
-        return task.legal(layout.chosen, layout.x, layout.y, task::simple);
+        return true;
+    }
+
+    /** Places a piece and all that have to lie near to it where there is room, else behind everything. */
+    private boolean placeGroup(int first, List<Integer> sequence) {
+        Set<Integer> near = Set.copyOf(task.nearness().groupOf(first));
+        List<Integer> group = sequence.stream()
+                .filter(i -> chosen[i] == null && near.contains(i))
+                .toList();
+        inGroup = true;
+        Raster before = pieces.copy();
+        Map<Integer, Point> waysBefore = Map.copyOf(ways);
+        for (long from : new long[] {0, end()}) {
+            startOfGroup = from;
+            if (group.stream().allMatch(this::place)) {
+                inGroup = false;
+                return true;
+            }
+            for (int member : group) {
+                chosen[member] = null;
+            }
+            pieces = before.copy();
+            ways.clear();
+            ways.putAll(waysBefore);
+        }
+        return false;
+    }
+
+    private long end() {
+        return IntStream.range(0, chosen.length)
+                .filter(i -> chosen[i] != null)
+                .mapToLong(i -> x[i] + chosen[i].shape().box().maxX())
+                .max()
+                .orElse(0);
+    }
+
+    /** Returns a variant where the pieces that lie near to it let it lie. */
+    private Variant near(Variant variant, int demand) {
+        Nearness nearness = task.nearness();
+        if (nearness.fellowsOf(demand).length == 0 || variant.region().isLaid()) {
+            return variant;
+        }
+        Box box = variant.shape().box();
+        long fromX = startOfGroup - box.minX();
+        long toX = Long.MAX_VALUE / 4;
+        long fromY = Long.MIN_VALUE / 4;
+        long toY = Long.MAX_VALUE / 4;
+        for (int fellow : nearness.fellowsOf(demand)) {
+            if (chosen[fellow] != null) {
+                Box other = chosen[fellow].shape().box();
+                fromX = Math.max(fromX, x[fellow] + other.maxX() - nearness.alongX(demand, fellow) - box.minX());
+                toX = Math.min(toX, x[fellow] + other.minX() + nearness.alongX(demand, fellow) - box.maxX());
+                fromY = Math.max(fromY, y[fellow] + other.maxY() - nearness.alongY(demand, fellow) - box.minY());
+                toY = Math.min(toY, y[fellow] + other.minY() + nearness.alongY(demand, fellow) - box.maxY());
+            }
+        }
+        Region region = variant.region().within(fromX, toX, fromY, toY);
+        return new Variant(variant.orientation(), variant.shape(), variant.shift(), region);
     }
 
     private boolean place(int demand) {
@@ -99,7 +175,7 @@ final class FirstLayout {
             if (!bondAllows(demand, inGeneral)) {
                 continue;
             }
-            Variant variant = phase < 0 ? inGeneral : inPhase(inGeneral, phase, demand);
+            Variant variant = near(phase < 0 ? inGeneral : inPhase(inGeneral, phase, demand), demand);
             long[] spot = spot(variant, bestEnd);
             if (spot.length > 0) {
                 bestX = spot[0];
@@ -173,7 +249,7 @@ final class FirstLayout {
 
     private long[] free(Variant variant, long endBefore, long[] cell, boolean onlyCell) {
         Shape shape = variant.shape();
-        boolean everywhere = onlyCell && !variant.region().isWindow() && cell[2] < cell[3];
+        boolean everywhere = onlyCell && !inGroup && !variant.region().isWindow() && cell[2] < cell[3];
         long from = everywhere ? firstFreeX.getOrDefault(shape, cell[0]) : cell[0];
         long last = Math.min(cell[1], endBefore - 1 - shape.box().maxX());
         int steps = (int) ((cell[3] - cell[2]) / square);

@@ -46,9 +46,26 @@ final class PhaseChoice {
             Map<Integer, Point> ways = i < orders.size() || i % 2 == 0 ? Map.of() : anywhere(task, random);
             FirstLayout.build(task, RASTER_ROWS, order, ways).ifPresent((ways.isEmpty() ? led : moved)::add);
         }
+        if (led.isEmpty() && moved.isEmpty() && !task.nearness().isEmpty()) {
+            return apart(task, seed, cancelled);
+        }
         return Stream.of(led, moved)
                 .flatMap(layouts -> shortest(task, layouts))
                 .distinct()
+                .toList();
+    }
+
+    /** Returns what is chosen where pieces need not lie near to each other, for the task where they do. */
+    private static List<LayoutTask> apart(PreparedTask task, long seed, BooleanSupplier cancelled) {
+        LayoutTask given = task.layoutTask();
+        List<Bond> near = List.copyOf(task.nearness().bonds());
+        List<Bond> others =
+                given.bonds().stream().filter(bond -> !near.contains(bond)).toList();
+        return of(new PreparedTask(given.with(given.demands(), given.obstacles(), others)), seed, cancelled).stream()
+                .map(settled -> settled.with(
+                        settled.demands(),
+                        settled.obstacles(),
+                        Stream.concat(settled.bonds().stream(), near.stream()).toList()))
                 .toList();
     }
 

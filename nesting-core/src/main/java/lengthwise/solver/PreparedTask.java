@@ -48,6 +48,7 @@ final class PreparedTask {
     private final int[] bondOf;
     private final List<Bond.SameTurn> sameTurn;
     private final List<Bond.SamePhase> samePhase;
+    private final Nearness nearness;
     private final Map<Ring, Integer> baseOf;
     private final Map<ShapeKey, Shape> shapeOf;
     private final Map<Integer, ConvexParts> exactBases;
@@ -76,6 +77,7 @@ final class PreparedTask {
         this.bondOf = new int[task.demands().size()];
         this.sameTurn = bonds(task, Bond.SameTurn.class);
         this.samePhase = bonds(task, Bond.SamePhase.class);
+        this.nearness = new Nearness(task.demands().size(), bonds(task, Bond.Within.class));
         prepareDemands();
         // here the strip begins at y = 0
         for (Obstacle obstacle : task.obstacles()) {
@@ -99,6 +101,7 @@ final class PreparedTask {
         this.bondOf = new int[task.demands().size()];
         this.sameTurn = bonds(task, Bond.SameTurn.class);
         this.samePhase = bonds(task, Bond.SamePhase.class);
+        this.nearness = new Nearness(task.demands().size(), bonds(task, Bond.Within.class));
         prepareDemands();
     }
 
@@ -301,6 +304,11 @@ final class PreparedTask {
         return sameTurn.get(bond).members();
     }
 
+    /** Returns what has to lie near to what. */
+    Nearness nearness() {
+        return nearness;
+    }
+
     /** Returns the bonds whose lattices have no place yet. */
     List<Bond.SamePhase> phases() {
         return samePhase;
@@ -372,6 +380,9 @@ final class PreparedTask {
                     > 1) {
                 return Optional.empty();
             }
+        }
+        if (!nearness.isKept(chosen, x, y)) {
+            return Optional.empty();
         }
         List<Pose> poses = new ArrayList<>();
         for (int i = 0; i < chosen.length; i++) {

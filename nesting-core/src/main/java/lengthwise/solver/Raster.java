@@ -16,6 +16,13 @@ final class Raster {
         this.bits = new long[256 * words];
     }
 
+    /** Returns a raster where the same squares are taken. */
+    Raster copy() {
+        Raster copy = new Raster(rows);
+        copy.bits = bits.clone();
+        return copy;
+    }
+
     /** Says whether a mask, moved by whole squares, meets no taken square. */
     boolean isFree(Mask mask, int byColumns, int byRows) {
         return rowsToClear(mask, byColumns, byRows) == 0;

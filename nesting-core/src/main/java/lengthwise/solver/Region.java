@@ -170,6 +170,33 @@ final class Region {
         return new Region(shapeEnd, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, laid, rows);
     }
 
+    /** Returns the part of the region that lies in a box of positions. */
+    Region within(long fromX, long toX, long fromY, long toY) {
+        long[] cut = new long[rows.length];
+        int n = 0;
+        for (int r = 0; r < rows.length; r += 2) {
+            if (Math.max(rows[r], fromY) <= Math.min(rows[r + 1], toY)) {
+                cut[n++] = Math.max(rows[r], fromY);
+                cut[n++] = Math.min(rows[r + 1], toY);
+            }
+        }
+        long lowY = n == 0 ? 1 : cut[0];
+        long highY = n == 0 ? 0 : cut[n - 1];
+        return new Region(
+                shapeEnd,
+                Math.max(minX, fromX),
+                Math.min(maxX, toX),
+                lowY,
+                highY,
+                new Point(originX, originY),
+                stepX,
+                stepY,
+                drop,
+                tolerance,
+                laid,
+                Arrays.copyOf(cut, n));
+    }
+
     /** Returns by how much the lattice has to be moved to have a point at a position. */
     Point wayTo(long x, long y) {
         return new Point(x - originX, y - originY);

@@ -18,6 +18,7 @@ final class Relocation {
     private final Arrangement state;
     private final Descent descent;
     private final double step;
+    private final Reach reach = new Reach();
     private float[] sum = new float[4096];
     private float[] least = new float[256];
 
@@ -177,6 +178,25 @@ final class Relocation {
             int onEdge = (int) Math.rint((top - state.y[j] - pair.minY) / step);
             if (onEdge >= 0 && onEdge < pair.fieldRows) {
                 addRow((rows - 1) * columns, from, to, pair, onEdge, shift, weight);
+            }
+        }
+        if (state.nearness.fellowsOf(piece).length > 0) {
+            addDistances(piece, variant, left, bottom, top, columns, rows);
+        }
+    }
+
+    /** Adds what it costs to lie too far from what the piece has to be near to: the same all along a row or a column. */
+    private void addDistances(
+            int piece, Variant variant, double left, double bottom, double top, int columns, int rows) {
+        reach.find(state, piece, variant.shape().box());
+        float[] ofColumn = new float[columns];
+        for (int c = 0; c < columns; c++) {
+            ofColumn[c] = (float) reach.costAtX(left + c * step);
+        }
+        for (int r = 0; r < rows; r++) {
+            float ofRow = (float) reach.costAtY(Math.min(top, bottom + r * step));
+            for (int c = 0; c < columns; c++) {
+                sum[r * columns + c] += ofColumn[c] + ofRow;
             }
         }
     }

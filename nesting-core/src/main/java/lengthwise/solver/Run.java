@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
+import lengthwise.rules.Bond;
 import lengthwise.rules.LayoutTask;
 import lengthwise.solver.SearchResult.StopReason;
 import org.jspecify.annotations.Nullable;
@@ -182,6 +183,28 @@ final class Run {
                 FirstLayout.build(task, RASTER_ROWS, order).ifPresent(layout -> offer(layout, 0));
             }
         });
+        if (best.poses().isEmpty() && !task.nearness().isEmpty() && !cancelled()) {
+            drawnTogether().ifPresent(layout -> offer(layout, 0));
+        }
+    }
+
+    /** Returns a layout that a search makes of one where what has to lie near to each other does not. */
+    private Optional<Layout> drawnTogether() {
+        LayoutTask given = task.layoutTask();
+        List<Bond> others = given.bonds().stream()
+                .filter(bond -> !(bond instanceof Bond.Within))
+                .toList();
+        PreparedTask apart = new PreparedTask(given.with(given.demands(), given.obstacles(), others));
+        return FirstLayout.build(apart, RASTER_ROWS, FirstLayout.orders(apart).get(0))
+                .flatMap(layout -> new Worker(
+                                this,
+                                task,
+                                pairs(),
+                                0,
+                                new SplittableRandom(search.seed()),
+                                new Exchange(1, layout),
+                                layout)
+                        .drawTogether());
     }
 
     /**

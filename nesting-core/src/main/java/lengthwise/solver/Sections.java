@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lengthwise.geometry.Box;
@@ -69,7 +70,9 @@ final class Sections {
             List<Integer> pieces =
                     Stream.concat(ragged.stream(), own.stream()).sorted().toList();
             long before = end();
-            section(pieces, from, to);
+            if (!section(pieces, from, to)) {
+                break;
+            }
             ragged = k + 1 < sections.size() ? takeUpFrom(end() - (long) (RAGGED * (end() - before))) : List.of();
         }
         layRest();
@@ -105,9 +108,10 @@ final class Sections {
         List<List<Integer>> units = new ArrayList<>();
         Map<Shape, List<Integer>> open = new HashMap<>();
         for (int i = 0; i < laid.length; i++) {
-            if (prepared.bondOf(i) >= 0) {
-                if (together(i).get(0).equals(i)) {
-                    units.add(together(i));
+            List<Integer> bonded = bonded(i);
+            if (bonded.size() > 1) {
+                if (bonded.get(0).equals(i)) {
+                    units.add(bonded);
                 }
                 continue;
             }
@@ -122,6 +126,20 @@ final class Sections {
         }
         units.sort(Comparator.comparingLong(unit -> -area(unit)));
         return units;
+    }
+
+    /** Returns a demand and all that one bond or another holds together with it, in their order. */
+    private List<Integer> bonded(int demand) {
+        TreeSet<Integer> bonded = new TreeSet<>(List.of(demand));
+        int before = 0;
+        while (bonded.size() > before) {
+            before = bonded.size();
+            for (int i : List.copyOf(bonded)) {
+                bonded.addAll(together(i));
+                bonded.addAll(prepared.nearness().groupOf(i));
+            }
+        }
+        return List.copyOf(bonded);
     }
 
     private List<Integer> together(int demand) {
@@ -143,16 +161,20 @@ final class Sections {
                 .orElse(0);
     }
 
-    /** Takes up the pieces that end beyond a length and returns them. */
+    /** Takes up the pieces that end beyond a length, with all that have to lie near to them, and returns them. */
     private List<Integer> takeUpFrom(long length) {
         return IntStream.range(0, laid.length)
                 .filter(i -> laid[i] != null && boxes[i].maxX() > length)
                 .boxed()
+                .flatMap(i -> prepared.nearness().groupOf(i).stream())
+                .filter(i -> laid[i] != null)
+                .distinct()
+                .sorted()
                 .toList();
     }
 
-    /** Searches for places of some pieces right of all others that are laid. */
-    private void section(List<Integer> pieces, double from, double to) {
+    /** Searches for places of some pieces right of all others that are laid; says whether there are any. */
+    private boolean section(List<Integer> pieces, double from, double to) {
         long edge = pieces.stream()
                 .filter(i -> laid[i] != null)
                 .mapToLong(i -> boxes[i].minX())
@@ -160,7 +182,12 @@ final class Sections {
                 .orElse(end());
         pieces.forEach(i -> laid[i] = null);
         List<Integer> neighbours = neighbours(edge);
-        place(run.section(part(neighbours, pieces, edge), from, to), neighbours, pieces, edge);
+        Layout found = run.section(part(neighbours, pieces, edge), from, to);
+        if (found.poses().isEmpty()) {
+            return false;
+        }
+        place(found, neighbours, pieces, edge);
+        return true;
     }
 
     /** Lays what is left when the budget has run out, as a first layout would. */
@@ -217,15 +244,8 @@ final class Sections {
             demands.add(new Demand(demand.outline(), moved(domain(i), back), demand.gap()));
         }
         for (Bond bond : task.bonds()) {
-            if (bond instanceof Bond.SameTurn sameTurn) {
-                List<Integer> members = sameTurn.members().stream()
-                        .filter(i -> number[i] >= neighbours.size())
-                        .map(i -> number[i])
-                        .toList();
-                if (members.size() > 1) {
-                    bonds.add(new Bond.SameTurn(members));
-                }
-            }
+            bond.renumbered(i -> Optional.of(number[i]).filter(n -> n >= neighbours.size()))
+                    .ifPresent(bonds::add);
         }
         List<Obstacle> obstacles = new ArrayList<>();
         for (Obstacle obstacle : task.obstacles()) {

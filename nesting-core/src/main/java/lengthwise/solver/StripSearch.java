@@ -21,12 +21,15 @@ public final class StripSearch {
     /**
      * Searches likewise.
      *
-     * @param known a legal layout to begin with, where there is one
+     * @param known a legal layout to begin with, where there is one; one that breaks a bond of nearness is passed over
      */
     public static SearchResult solve(LayoutTask layoutTask, Search search, Optional<Layout> known) {
         PreparedTask asGiven = new PreparedTask(layoutTask);
         if (!asGiven.unplaceable().isEmpty()) {
             return new SearchResult.Unplaceable(asGiven.unplaceable());
+        }
+        if (known.filter(layout -> !layoutTask.isNear(layout.poses())).isPresent()) {
+            return solve(layoutTask, search, Optional.empty());
         }
         // elsewhere the lattices may let a layout be shorter: what is proven must hold wherever they are
         long bound = asGiven.lowerBound();

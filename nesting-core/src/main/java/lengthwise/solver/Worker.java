@@ -16,6 +16,10 @@ final class Worker {
     private static final int MEETING_EVERY = 256;
     /** Failures at one length before a smaller step is tried. */
     private static final int PATIENCE = 2;
+    /** Sweeps that bring together what lies too far apart, and how many lengths of the strip they are shared between. */
+    private static final int SWEEPS_TOGETHER = 400;
+
+    private static final int LENGTHS_TOGETHER = 8;
 
     private final Run run;
     private final int number;
@@ -162,7 +166,47 @@ final class Worker {
         return false;
     }
 
+    /**
+     * Makes a legal layout of one where pieces lie too far from each other, in a strip with room to move; nothing if it does
+     * not come to one.
+     */
+    Optional<Layout> drawTogether() {
+        state.pairs.prepare(0, 1, run::cancelled);
+        load(best);
+        for (int sweep = 0; sweep < SWEEPS_TOGETHER && !run.cancelled(); sweep++) {
+            if (sweep % (SWEEPS_TOGETHER / LENGTHS_TOGETHER) == 0) {
+                state.setLength(state.length() + best.length() / LENGTHS_TOGETHER);
+                state.measureAll();
+            }
+            moveAll();
+            if (state.largest() <= tolerance) {
+                Optional<Layout> legal =
+                        Finish.onTheWay(state.task, run::cancelled).of(state);
+                if (legal.isPresent()) {
+                    return legal;
+                }
+            }
+            Weights.update(state, tolerance);
+        }
+        return Optional.empty();
+    }
+
     private void sweep() {
+        moveAll();
+        iteration++;
+        if (iteration % MEETING_EVERY == 0) {
+            Layout agreed = exchange.meet(number, best);
+            if (agreed.length() < best.length()) {
+                best = agreed;
+                lastImprovement = iteration;
+                newBest = true;
+            }
+        }
+        stopped = stopped || run.isOver(iteration, lastImprovement, best);
+    }
+
+    /** Moves every piece that something hinders, in an order at random. */
+    private void moveAll() {
         int[] order = new int[state.pieces];
         int n = 0;
         for (int i = 0; i < state.pieces; i++) {
@@ -182,16 +226,6 @@ final class Worker {
                 stopped = run.cancelled();
             }
         }
-        iteration++;
-        if (iteration % MEETING_EVERY == 0) {
-            Layout agreed = exchange.meet(number, best);
-            if (agreed.length() < best.length()) {
-                best = agreed;
-                lastImprovement = iteration;
-                newBest = true;
-            }
-        }
-        stopped = stopped || run.isOver(iteration, lastImprovement, best);
     }
 
     private void improve(Layout layout) {

@@ -33,6 +33,7 @@ import lengthwise.model.Piece.Turning;
 import lengthwise.model.PieceMarks;
 import lengthwise.model.Repeat;
 import lengthwise.model.Segment;
+import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 import lengthwise.model.Spread;
@@ -71,7 +72,16 @@ public final class RandomOrders {
             }
         }
         MarkerOrder order = new MarkerOrder(fabric, new Length(gap), ownGaps, bundles);
-        return random.nextInt(3) == 0 ? order.withLying(lying(order)) : order;
+        MarkerOrder tied = random.nextInt(3) == 0 ? order.withLying(lying(order)) : order;
+        return random.nextInt(4) == 0 ? tied.withFabric(fabric.withShade(Optional.of(shade(fabric)))) : tied;
+    }
+
+    /** Now and then too little for a piece. */
+    private Shade shade(Fabric fabric) {
+        boolean across = !fabric.spread().mirrors() && random.nextBoolean();
+        return new Shade(
+                across && random.nextBoolean() ? Optional.empty() : Optional.of(length(300_000, 1_200_000)),
+                across ? Optional.of(length(200_000, 600_000)) : Optional.empty());
     }
 
     /** Pieces tied to the edges of the cloth. */

@@ -9,6 +9,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.OnHand;
 import lengthwise.model.Repeat;
+import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
 
@@ -26,6 +27,8 @@ public final class TestFabric {
     private List<Box> flaws = List.of();
     private Optional<OnHand> onHand = Optional.empty();
     private Fabric.Buying buying = Fabric.Buying.JUST_ENOUGH;
+
+    private Optional<Shade> shade = Optional.empty();
 
     private TestFabric() {}
 
@@ -115,6 +118,18 @@ public final class TestFabric {
         return this;
     }
 
+    /** The pieces of a garment lie within so many millimetres lengthwise. */
+    public TestFabric shadeLengthwise(double millimetres) {
+        shade = Optional.of(new Shade(Optional.of(Length.ofMillimetres(millimetres)), Optional.empty()));
+        return this;
+    }
+
+    /** Left and right of a piece lie in a band of so many millimetres. */
+    public TestFabric shadeCrosswise(double millimetres) {
+        shade = Optional.of(new Shade(Optional.empty(), Optional.of(Length.ofMillimetres(millimetres))));
+        return this;
+    }
+
     public Fabric fabric() {
         return new Fabric(
                 "test-cloth",
@@ -131,6 +146,7 @@ public final class TestFabric {
                 flaws,
                 onHand,
                 Optional.empty(),
-                buying);
+                buying,
+                shade);
     }
 }

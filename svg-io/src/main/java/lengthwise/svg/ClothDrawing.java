@@ -15,6 +15,7 @@ import lengthwise.model.Marker;
 import lengthwise.model.OnHand;
 import lengthwise.model.PlacedPiece;
 import lengthwise.model.Segment;
+import lengthwise.model.ShadeWords;
 import lengthwise.model.SharedCut;
 import lengthwise.model.Spread;
 import lengthwise.model.SpreadWords;
@@ -244,7 +245,11 @@ final class ClothDrawing {
             strokes.centred(-3.5, width / 2, 5, "FOLD · START", -90);
         }
         strokes.label(2, -4.5, 5, SpreadWords.nearEdge(spread).toUpperCase(Locale.ROOT));
-        strokes.label(2, width + 15.5, 5, SpreadWords.farEdge(spread).toUpperCase(Locale.ROOT));
+        String farEdge = SpreadWords.farEdge(spread).toUpperCase(Locale.ROOT);
+        strokes.label(2, width + 15.5, 5, farEdge);
+        fabric.shade()
+                .ifPresent(shade -> strokes.label(
+                        10 + 5 * Lettering.width(farEdge), width + 15.5, 5, ShadeWords.onTheMarker(shade)));
         StringBuilder ticks = new StringBuilder();
         for (int mark = 0; mark <= length; mark += 10) {
             ticks.append("M%s %s v%s ".formatted(mark, Millimetres.of(width), mark % 100 == 0 ? "5" : "2"));

@@ -35,15 +35,17 @@ public final class Compaction {
      * @param length the strip may not be longer, in micrometres
      * @param step how far a body may move along x and along y
      * @param tightening by how much rows that do not run along an axis are made stricter, against rounding
+     * @param spans what has to stay near to what
      * @return the bodies where they go, not rounded; nothing if overlaps remain
      */
-    public static Optional<List<Body>> solve(List<Body> bodies, double length, double step, double tightening) {
+    public static Optional<List<Body>> solve(
+            List<Body> bodies, double length, double step, double tightening, List<Span> spans) {
         MPSolver solver = MPSolver.createSolver("GLOP");
         if (solver == null) {
             return Optional.empty();
         }
         try {
-            return new Program(solver, bodies, length, step, tightening).solution();
+            return new Program(solver, bodies, length, step, tightening, spans).solution();
         } finally {
             solver.delete();
         }
@@ -58,7 +60,7 @@ public final class Compaction {
         private final MPVariable[] moveY;
         private final List<MPVariable> overlaps = new ArrayList<>();
 
-        Program(MPSolver solver, List<Body> bodies, double length, double step, double tightening) {
+        Program(MPSolver solver, List<Body> bodies, double length, double step, double tightening, List<Span> spans) {
             this.solver = solver;
             this.bodies = bodies;
             this.step = step;
@@ -90,6 +92,9 @@ public final class Compaction {
                         }
                     }
                 }
+            }
+            for (Span span : spans) {
+                keepApart(span.last(), span.first(), span.alongX() ? 1 : 0, span.alongX() ? 0 : 1, -span.most());
             }
             objective.setMinimization();
         }
