@@ -38,7 +38,7 @@ final class InspectCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "DRAWING", description = "pattern drawings (.svg, .svgz, .dxf)")
+    @Parameters(arity = "1..*", paramLabel = "DRAWING", description = "pattern drawings (.svg, .svgz, .dxf, .pdf)")
     private List<Path> drawings;
 
     @Option(names = "--picture", paramLabel = "FILE", description = "draw what was recognised into an SVG file")

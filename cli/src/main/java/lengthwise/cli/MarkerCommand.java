@@ -70,7 +70,7 @@ final class MarkerCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "JOB", description = "a job file, or drawings (.svg, .svgz, .dxf)")
+    @Parameters(arity = "1..*", paramLabel = "JOB", description = "a job file, or drawings (.svg, .svgz, .dxf, .pdf)")
     private List<Path> inputs;
 
     @Option(names = "--out", paramLabel = "FOLDER", description = "where the results go (default: ${DEFAULT-VALUE})")

@@ -8,9 +8,10 @@ import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.dxf.DxfPattern;
+import lengthwise.pdf.PdfPattern;
 import lengthwise.svg.SvgPattern;
 
-/** Reads a pattern drawing of any kind: DXF if its name ends so, else SVG. */
+/** Reads a pattern drawing of any kind: DXF or PDF if its name ends so, else SVG. */
 public final class PatternFile {
     private PatternFile() {}
 
@@ -20,8 +21,11 @@ public final class PatternFile {
      * @throws DrawingException if the file cannot be read, with its place and what to do
      */
     public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
-        boolean dxf = file.toString().toLowerCase(Locale.ROOT).endsWith(".dxf");
-        return dxf ? DxfPattern.read(file, scale) : SvgPattern.read(file, scale);
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".dxf")) {
+            return DxfPattern.read(file, scale);
+        }
+        return name.endsWith(".pdf") ? PdfPattern.read(file, scale, Optional.empty()) : SvgPattern.read(file, scale);
     }
 
     /**

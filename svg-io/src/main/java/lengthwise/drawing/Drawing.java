@@ -4,9 +4,10 @@ import java.util.List;
 import lengthwise.geometry.Box;
 
 /**
- * What is drawn on one page, whatever the format of the file: shapes and lettering in micrometres from the upper left
- * corner of the page, y down.
+ * What is drawn in one file, whatever its format: shapes and lettering in micrometres from the upper left corner of the
+ * page, y down. Several pages lie side by side.
  *
+ * @param pages where the pages are
  * @param millimetresPerUnit the scale at which it was read
  * @param scaleStated whether the file or the maker states that scale
  * @param warnings sentences for the maker about the reading
@@ -14,7 +15,7 @@ import lengthwise.geometry.Box;
  */
 public record Drawing(
         String file,
-        Box page,
+        List<Box> pages,
         double millimetresPerUnit,
         boolean scaleStated,
         List<DrawnShape> shapes,
@@ -22,6 +23,7 @@ public record Drawing(
         List<String> warnings,
         List<String> leftOut) {
     public Drawing {
+        pages = List.copyOf(pages);
         shapes = List.copyOf(shapes);
         texts = List.copyOf(texts);
         warnings = List.copyOf(warnings);

@@ -39,6 +39,22 @@ public record DrawnShape(
         chains = List.copyOf(chains);
     }
 
+    /** Returns the same shape of other parts. */
+    public DrawnShape with(List<Chain> otherChains) {
+        return new DrawnShape(
+                names,
+                groups,
+                otherChains,
+                fillRule,
+                visible,
+                filled,
+                dashed,
+                headAtStart,
+                headAtEnd,
+                reflected,
+                place);
+    }
+
     /** Returns its name and place for a sentence: {@code 'front' (line 12)}. */
     String spoken() {
         return names.spoken().map(name -> "'" + name + "' (" + place + ")").orElse("the shape on " + place);

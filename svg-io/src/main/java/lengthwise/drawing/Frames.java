@@ -2,6 +2,7 @@ package lengthwise.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import lengthwise.geometry.Box;
 
 /**
  * Finds frames: upright rectangles named so, of the size of the page, or around most of what is drawn, that hold other
@@ -54,10 +55,14 @@ final class Frames {
     }
 
     private boolean isPageSized(Contour root) {
-        return Math.abs(root.box().minX() - drawing.page().minX()) <= PAGE_EDGE
-                && Math.abs(root.box().minY() - drawing.page().minY()) <= PAGE_EDGE
-                && Math.abs(root.box().maxX() - drawing.page().maxX()) <= PAGE_EDGE
-                && Math.abs(root.box().maxY() - drawing.page().maxY()) <= PAGE_EDGE;
+        return drawing.pages().stream().anyMatch(page -> near(page, root.box()));
+    }
+
+    private static boolean near(Box page, Box root) {
+        return Math.abs(root.minX() - page.minX()) <= PAGE_EDGE
+                && Math.abs(root.minY() - page.minY()) <= PAGE_EDGE
+                && Math.abs(root.maxX() - page.maxX()) <= PAGE_EDGE
+                && Math.abs(root.maxY() - page.maxY()) <= PAGE_EDGE;
     }
 
     /** Says whether a named group holds the rectangle and all it encloses: then it is a piece with pockets on it. */

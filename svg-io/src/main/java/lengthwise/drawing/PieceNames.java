@@ -18,6 +18,9 @@ final class PieceNames {
             "(?:path|rect|circle|ellipse|polygon|polyline|line|use|svg|text|SVGID|XMLID|_?image)[-_\\d]*"
                     + "|_?\\d+_?");
 
+    private static final String UNNAMED = "(unnamed)";
+    private static final String JOINED = "(joined)";
+
     private final Map<Integer, Integer> outlinesInGroup = new HashMap<>();
 
     /** Counts in which groups the outlines of pieces lie; hidden ones count as well. */
@@ -25,6 +28,11 @@ final class PieceNames {
         for (DrawnShape shape : outlines) {
             shape.groups().forEach(group -> outlinesInGroup.merge(group.number(), 1, Integer::sum));
         }
+    }
+
+    /** Says whether this stands for a name where there is none. */
+    static boolean isNone(String name) {
+        return name.equals(UNNAMED) || name.equals(JOINED);
     }
 
     /** Returns the name of a piece by its cut line; "(unnamed)" where it has none. */
@@ -36,12 +44,12 @@ final class PieceNames {
                 .or(() -> outline.names().id().filter(PieceNames::namesAPiece))
                 .or(() -> alone(outline, Group::layer))
                 .or(() -> outline.names().spoken())
-                .orElse("(unnamed)");
+                .orElse(UNNAMED);
     }
 
     /** Returns the name of a piece whose outline was joined: of the group that holds it alone, else "(joined)". */
     String ofJoined(DrawnShape firstLine) {
-        return alone(firstLine, group -> true).orElse("(joined)");
+        return alone(firstLine, group -> true).orElse(JOINED);
     }
 
     private Optional<String> alone(DrawnShape outline, Predicate<Group> wanted) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
@@ -76,6 +77,8 @@ public final class Recognition {
         nameThem();
         List<DrawnText> texts = new ArrayList<>(drawing.texts());
         Map<PieceSketch, List<DrawnText>> lettering = placeLettering(boxes, texts);
+        nameTheRest();
+        Mirrors.mark(pieces, effort);
         List<Mark> left = readMarks(nesting, lettering);
         sayWhatIsLeft(left, texts);
         return new PatternDrawing(
@@ -242,7 +245,7 @@ public final class Recognition {
         }
     }
 
-    private void nameThem() throws DrawingException {
+    private void nameThem() {
         PieceNames names = new PieceNames(Stream.concat(
                         pieces.stream().map(piece -> piece.cutLine().shape()),
                         drawing.shapes().stream()
@@ -253,7 +256,23 @@ public final class Recognition {
             DrawnShape shape = piece.cutLine().shape();
             piece.name(joined.contains(piece.cutLine()) ? names.ofJoined(shape) : names.of(shape));
         }
-        Mirrors.mark(pieces, effort);
+    }
+
+    /** Pieces that nothing in the file names go by their lettering, else by the page that they have to themselves. */
+    private void nameTheRest() {
+        for (PieceSketch piece : pieces) {
+            if (PieceNames.isNone(piece.name())) {
+                LetteredNames.of(piece.lettering()).ifPresent(piece::name);
+            }
+        }
+        Map<String, Long> onPage = pieces.stream()
+                .collect(Collectors.groupingBy(piece -> piece.cutLine().shape().place(), Collectors.counting()));
+        for (PieceSketch piece : pieces) {
+            String place = piece.cutLine().shape().place();
+            if (PieceNames.isNone(piece.name()) && drawing.pages().size() > 1 && onPage.getOrDefault(place, 0L) == 1) {
+                piece.name(place);
+            }
+        }
     }
 
     /** Gives the pieces their lettering; takes it out of the list. */

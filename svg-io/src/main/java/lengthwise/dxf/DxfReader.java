@@ -116,7 +116,7 @@ final class DxfReader {
         leftOut.forEach((what, times) -> notDrawn.add(times + " × " + what));
         return new Drawing(
                 file.name(),
-                new Box(0, 0, drawnBox.width() + 2 * MARGIN, drawnBox.height() + 2 * MARGIN),
+                List.of(new Box(0, 0, drawnBox.width() + 2 * MARGIN, drawnBox.height() + 2 * MARGIN)),
                 unit.millimetres(),
                 unit.stated(),
                 sheaves.stream().flatMap(each -> each.shapes().stream()).toList(),

@@ -1,9 +1,13 @@
 package lengthwise.pdf;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Set;
 import lengthwise.drawing.Painted;
+import lengthwise.geometry.Point;
 import lengthwise.model.Length;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -12,12 +16,12 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,11 +65,22 @@ final class Book implements AutoCloseable {
             page.setUserUnit(unit);
         }
         document.addPage(page);
-        PDPageContentStream out =
-                new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, true);
-        out.transform(new Matrix((float) scale, 0, 0, (float) -scale, 0, (float) (height.millimetres() * scale)));
+        page.setContents(millimetres(scale, height.millimetres() * scale));
+        PDPageContentStream out = new PDPageContentStream(document, page, PDPageContentStream.AppendMode.APPEND, true);
         open = new Canvas(out, typeface);
         return open;
+    }
+
+    /** The library writes numbers with five decimals, which is 25 µm on 12 m for this one. */
+    private PDStream millimetres(double scale, double height) throws IOException {
+        String matrix = String.format(Locale.ROOT, "%.10f 0 0 %.10f 0 %.10f cm\n", scale, -scale, height);
+        return new PDStream(document, new ByteArrayInputStream(matrix.getBytes(StandardCharsets.US_ASCII)));
+    }
+
+    /** Says in the page itself where it lies in what is printed on several. */
+    void place(int drawing, double x, double y) {
+        PagePlace place = new PagePlace(drawing, new Point(Math.round(x * 1000), Math.round(y * 1000)));
+        place.write(document.getPage(document.getNumberOfPages() - 1).getCOSObject());
     }
 
     private void finishPage() throws IOException {

@@ -6,8 +6,10 @@ import lengthwise.drawing.Chain;
 import lengthwise.drawing.Painted;
 import lengthwise.drawing.Painted.Anchor;
 import lengthwise.geometry.Point;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
@@ -61,6 +63,15 @@ final class Canvas implements AutoCloseable {
     /** Paints what a reader can switch on and off. */
     void layer(PDOptionalContentGroup layer, Step step) throws IOException {
         out.beginMarkedContent(COSName.OC, layer);
+        step.paint();
+        out.endMarkedContent();
+    }
+
+    /** Paints what belongs to the page and not to the drawing on it, so that nobody reads it as pieces. */
+    void furniture(Step step) throws IOException {
+        COSDictionary page = new COSDictionary();
+        page.setItem(COSName.TYPE, COSName.getPDFName("Page"));
+        out.beginMarkedContent(PageContent.ARTIFACT, PDPropertyList.create(page));
         step.paint();
         out.endMarkedContent();
     }

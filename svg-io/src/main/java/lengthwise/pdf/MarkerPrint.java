@@ -74,9 +74,14 @@ public final class MarkerPrint {
     }
 
     private Printed print() throws IOException, DrawingException {
-        List<Painted> all = drawing(painting);
         Extent extent = extent(painting, book);
-        PDFormXObject form = book.form(extent, canvas -> canvas.paint(all));
+        PDFormXObject form = book.form(extent, canvas -> {
+            canvas.furniture(() -> canvas.paint(painting.cloth()));
+            for (List<Painted> piece : painting.pieces()) {
+                canvas.paint(piece);
+            }
+            canvas.furniture(() -> canvas.paint(painting.over()));
+        });
         List<Shape> shapes = painting.pieces().stream().map(Shape::of).toList();
         Tiles tiles = new Tiles(setup, extent, cell -> shapes.stream().anyMatch(shape -> shape.meets(cell)));
         if (tiles.needed().size() > MOST_SHEETS) {
@@ -87,7 +92,7 @@ public final class MarkerPrint {
                             setup.paper().called()));
         }
         firstPages(tiles);
-        tiles.print(book, form, caption(painting));
+        tiles.print(book, form, 0, caption(painting));
         return new Printed(
                 book.bytes(),
                 book.pages(),

@@ -104,7 +104,7 @@ public final class PiecePrint {
         for (Map.Entry<Name, List<Integer>> piece : pieces.entrySet()) {
             number++;
             List<Integer> laid = piece.getValue();
-            piece("%s of %s: %s".formatted(number, pieces.size(), called(piece.getKey(), laid)), laid);
+            piece(number, "%s of %s: %s".formatted(number, pieces.size(), called(piece.getKey(), laid)), laid);
         }
         int pages = book.pages();
         return new Printed(book.bytes(), pages, pages - read, 0, 0, List.of(), book.missingLetters());
@@ -169,7 +169,7 @@ public final class PiecePrint {
                                 .collect(Collectors.joining(", ", ": ", "")));
     }
 
-    private void piece(String called, List<Integer> laid) throws IOException {
+    private void piece(int number, String called, List<Integer> laid) throws IOException {
         int first = laid.get(0);
         List<Painted> drawn = withOwnWords(first, called);
         Extent outline = Extent.of(painting.cutLine(first));
@@ -196,7 +196,7 @@ public final class PiecePrint {
         Tiles turned = new Tiles(setup.landscape(), extent, shape::meets);
         Tiles best = turned.needed().size() < upright.needed().size() ? turned : upright;
         PDFormXObject form = book.form(extent, canvas -> canvas.paint(all));
-        best.print(book, form, called + " · " + MarkerPrint.caption(painting));
+        best.print(book, form, number, called + " · " + MarkerPrint.caption(painting));
     }
 
     private String shown(int piece) {

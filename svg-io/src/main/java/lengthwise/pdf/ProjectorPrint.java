@@ -42,10 +42,11 @@ public final class ProjectorPrint {
                 int unit = (int) Math.ceil(width / Book.LONGEST_SIDE.millimetres() - 1e-9);
                 Canvas canvas = book.page(Length.ofMillimetres(width), Length.ofMillimetres(extent.height()), unit);
                 double start = from;
+                book.place(0, start, extent.minY());
                 canvas.moved(-start, -extent.minY(), 1, () -> {
-                    canvas.layer(grid, () -> grid(canvas, extent));
+                    canvas.layer(grid, () -> canvas.furniture(() -> grid(canvas, extent)));
                     for (Layer layer : layers) {
-                        canvas.layer(layer.group, () -> canvas.paint(layer.painted));
+                        canvas.layer(layer.group, () -> layer.paint(canvas));
                     }
                 });
             }
@@ -54,18 +55,26 @@ public final class ProjectorPrint {
         }
     }
 
-    private record Layer(PDOptionalContentGroup group, List<Painted> painted) {}
+    private record Layer(PDOptionalContentGroup group, boolean cloth, List<Painted> painted) {
+        void paint(Canvas canvas) throws IOException {
+            if (cloth) {
+                canvas.furniture(() -> canvas.paint(painted));
+            } else {
+                canvas.paint(painted);
+            }
+        }
+    }
 
     private static List<Layer> layers(MarkerPainting painting, Book book) {
         List<Layer> layers = new ArrayList<>();
-        layers.add(new Layer(book.layer("cloth"), bold(painting.cloth())));
+        layers.add(new Layer(book.layer("cloth"), true, bold(painting.cloth())));
         for (String size : painting.sizes()) {
             List<Painted> painted = IntStream.range(0, painting.pieces().size())
                     .filter(i -> painting.marker().pieces().get(i).size().equals(size))
                     .mapToObj(i -> bold(painting.pieces().get(i)))
                     .flatMap(List::stream)
                     .toList();
-            layers.add(new Layer(book.layer(size.isEmpty() ? "pieces" : "size " + size), painted));
+            layers.add(new Layer(book.layer(size.isEmpty() ? "pieces" : "size " + size), false, painted));
         }
         return layers;
     }

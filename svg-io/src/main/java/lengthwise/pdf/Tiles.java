@@ -106,19 +106,24 @@ final class Tiles {
         return shown(tile.column, tile.row);
     }
 
-    /** Adds the pages, row by row. */
-    void print(Book book, PDFormXObject form, String caption) throws IOException {
+    /**
+     * Adds the pages, row by row.
+     *
+     * @param drawing tells what is printed apart from what else is in the book
+     */
+    void print(Book book, PDFormXObject form, int drawing, String caption) throws IOException {
         List<Tile> needed = needed();
         for (int i = 0; i < needed.size(); i++) {
             page(
                     book,
                     form,
+                    drawing,
                     needed.get(i),
                     "%s · sheet %s of %s · true size, do not scale".formatted(caption, i + 1, needed.size()));
         }
     }
 
-    private void page(Book book, PDFormXObject form, Tile tile, String caption) throws IOException {
+    private void page(Book book, PDFormXObject form, int drawing, Tile tile, String caption) throws IOException {
         Extent shown = shown(tile.column, tile.row);
         double margin = setup.margin().millimetres();
         double wide = setup.paper().isRoll() ? Math.min(shown.width(), extent.maxX() - shown.minX()) : shown.width();
@@ -133,9 +138,10 @@ final class Tiles {
                 : 1;
         Canvas canvas = book.page(pageWidth, pageHeight, unit);
         if (head > 0) {
-            CheckSheet.squares(canvas, margin, margin, false);
+            canvas.furniture(() -> CheckSheet.squares(canvas, margin, margin, false));
         }
         double left = margin + head;
+        book.place(drawing, shown.minX() - left, shown.minY() - margin);
         canvas.within(
                 left,
                 margin,
@@ -149,19 +155,25 @@ final class Tiles {
                 margin - RIM,
                 wide + 2 * RIM,
                 high + 2 * RIM,
-                () -> canvas.moved(left, margin, 1, () -> {
-                    joins(canvas, tile, wide, high);
-                    canvas.words(new Painted.Words(name, 8, high * 0.37, 12, 0, Anchor.START, true, Canvas.GREY), 0.5);
-                    canvas.words(new Painted.Words(
-                            (name + " · " + caption).replaceFirst("^ · ", ""),
-                            3,
-                            high - 1.4,
-                            2.6,
-                            0,
-                            Anchor.START,
-                            false,
-                            JOIN));
-                }));
+                () -> canvas.moved(
+                        left,
+                        margin,
+                        1,
+                        () -> canvas.furniture(() -> {
+                            joins(canvas, tile, wide, high);
+                            canvas.words(
+                                    new Painted.Words(name, 8, high * 0.37, 12, 0, Anchor.START, true, Canvas.GREY),
+                                    0.5);
+                            canvas.words(new Painted.Words(
+                                    (name + " · " + caption).replaceFirst("^ · ", ""),
+                                    3,
+                                    high - 1.4,
+                                    2.6,
+                                    0,
+                                    Anchor.START,
+                                    false,
+                                    JOIN));
+                        })));
     }
 
     private boolean needed(int column, int row) {

@@ -112,7 +112,7 @@ final class SvgReader {
         }
         return new Drawing(
                 file,
-                new Box(0, 0, micrometres(sheet.widthMm()), micrometres(sheet.heightMm())),
+                List.of(new Box(0, 0, micrometres(sheet.widthMm()), micrometres(sheet.heightMm()))),
                 sheet.millimetresPerUnit(),
                 sheet.scaleStated(),
                 shapes,
