@@ -4,19 +4,32 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lengthwise.model.Fabric;
 import lengthwise.model.Lying;
+import lengthwise.model.MarkerOrder;
 
 /** What the job says of pieces that are tied to a selvedge, a border or a zone, made out for one fabric. */
 final class LyingMaking {
     private LyingMaking() {}
 
-    /** Returns how pieces lie that are tied to the edges of a fabric; a fabric without border or zones ties none to them. */
-    static Map<String, Lying> of(Job job, JobFabric said, Fabric fabric, Orders.Complaints complaints)
+    /**
+     * Returns an order with how those of its pieces lie that are tied to the edges of its fabric; a fabric without border or
+     * zones ties none to them.
+     */
+    static MarkerOrder tied(MarkerOrder order, Job job, JobFabric said, Orders.Complaints complaints)
             throws JobException {
+        Fabric fabric = order.fabric();
+        Set<String> cut = order.withAllFillers().stream()
+                .flatMap(bundle -> bundle.pieces().stream())
+                .map(piece -> piece.piece().name())
+                .collect(Collectors.toSet());
         Map<String, Lying> lying = new LinkedHashMap<>();
         for (JobPiece piece : job.pieces()) {
+            if (!cut.contains(piece.name())) {
+                continue;
+            }
             Lying how = new Lying(
                     piece.lying().edgeOnSelvedge(),
                     piece.lying()
@@ -30,7 +43,7 @@ final class LyingMaking {
                 lying.put(piece.name(), how);
             }
         }
-        return lying;
+        return order.withLying(lying);
     }
 
     private static Optional<Lying.Zone> zone(

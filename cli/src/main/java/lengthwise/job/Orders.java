@@ -157,9 +157,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             throw new JobException("The job names a place on it that lies %s from the near selvedge."
                     .formatted(LengthText.print(said.reach(), LengthUnit.CM)));
         }
-        return fabric.order()
-                .withFabric(cloth)
-                .withLying(LyingMaking.of(job, offered, cloth, (key, what) -> new JobException(what)));
+        return LyingMaking.tied(fabric.order().withFabric(cloth), job, offered, (key, what) -> new JobException(what));
     }
 
     private static Orders of(Job job, Path folder, Complaints complaints, List<String> warnings) throws JobException {
@@ -215,9 +213,12 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                 if (bundles.stream().allMatch(bundle -> bundle.pieces().isEmpty())) {
                     warnings.add("Nothing is cut from %s (%s): it gets no marker.".formatted(said.name(), said.role()));
                 } else {
-                    MarkerOrder order = new MarkerOrder(fabric, gap, ownGaps(), bundles)
-                            .withFillers(fillers(said, fabric, assumed))
-                            .withLying(LyingMaking.of(job, said, fabric, complaints));
+                    MarkerOrder order = LyingMaking.tied(
+                            new MarkerOrder(fabric, gap, ownGaps(), bundles)
+                                    .withFillers(fillers(said, fabric, assumed)),
+                            job,
+                            said,
+                            complaints);
                     Optional<MarkerOrder> comparison = comparison(order, said);
                     orders.add(new FabricOrder(goingOn(order, said), assumed.list(), comparison));
                 }
@@ -236,7 +237,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             JobFabric other = said.withForm(said.spread().compare().get());
             Fabric fabric = FabricMaking.of(other, new Assumptions());
             refuseNoWidth(said, fabric);
-            return Optional.of(order.withFabric(fabric).withLying(LyingMaking.of(job, other, fabric, complaints)));
+            return Optional.of(LyingMaking.tied(order.withFabric(fabric), job, other, complaints));
         }
 
         private void refuseColours() throws JobException {

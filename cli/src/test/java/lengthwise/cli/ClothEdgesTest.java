@@ -126,6 +126,32 @@ class ClothEdgesTest {
         assertThat(here.said()).contains("pieces.band.zone", "lawn has no zone plane; it has plain");
     }
 
+    /** A tube has no selvedge for the shell's band, and of its zones it has no word: neither is asked of the lining. */
+    @Test
+    void whatTiesAPieceBindsNoFabricThatItIsNotCutFrom() throws IOException {
+        String job = """
+                version: 1
+                units: mm
+                fabrics:
+                  lawn: {for: shell, width: 220, unusable-edge: {each-side: 10}, direction: either-way,
+                         spread: {form: single-layer}, zones: {plain: {from-selvedge: 0, to: 110}}}
+                  rib: {for: lining, width: 300, direction: either-way, spread: {form: tube},
+                        zones: {ribbed: {from-selvedge: 0, to: 110}}}
+                pieces:
+                  band: {strip: {cut-width: 60, length: 300}, runs: lengthwise, cut: {shell: 2}, edge-on-selvedge: yes}
+                  belt: {strip: {cut-width: 60, length: 300}, runs: lengthwise, cut: {shell: 1}, zone: plain}
+                  cuff: {strip: {cut-width: 60, length: 200}, runs: crosswise, cut: {lining: 1 on fold}}
+                gap: 0
+                order: [{make: 1}]
+                """;
+        here.write("job.yaml", job);
+        assertThat(marker()).as(here.said()).isZero();
+        here.write("job.yaml", job.replace("cut: {shell: 2}", "cut: {lining: 2}"));
+        assertThat(marker()).isEqualTo(4);
+        assertThat(here.said())
+                .contains("band may lie on the selvedge", "on rib no selvedge lies at a side", "single layer");
+    }
+
     /** Every number pair of a path, 0.2 mm down. */
     private static String moved(String path) {
         return java.util.regex.Pattern.compile("(-?[0-9.]+) (-?[0-9.]+)")

@@ -41,8 +41,11 @@ final class FoldRule {
         if (runsAcross(piece)) {
             throw new RefusedException(
                     ("The fold edge of %s runs across its grain; it cannot lie on the lengthwise fold of"
-                                    + " %s. Lay this fabric in a single layer.")
-                            .formatted(SpreadRule.named(piece), fabric.name()));
+                                    + " %s. %s this fabric in a single layer.")
+                            .formatted(
+                                    SpreadRule.named(piece),
+                                    fabric.name(),
+                                    piece.strip() ? "Let it run crosswise, or lay" : "Lay"));
         }
         boolean twice = fabric.spread().isFoldedTwice();
         List<Orientation> bodyInside = orientations.stream()

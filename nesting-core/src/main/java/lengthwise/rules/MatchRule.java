@@ -23,6 +23,7 @@ import lengthwise.model.MatchPoint;
 import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Piece;
 import lengthwise.model.Repeat;
+import lengthwise.model.Spread;
 import lengthwise.rules.PlacementDomain.Positions.Lattice;
 
 /**
@@ -370,7 +371,8 @@ final class MatchRule {
      */
     private long offInLowerLayer(Repeat repeat) {
         long period = repeat.crosswise().micrometres() * (repeat.halfDrop() ? 2 : 1);
-        if (!fabric.spread().isFoldedLengthwise() || period == 0) {
+        // with a fold on both sides nothing is matched through the layers at all
+        if (fabric.spread().form() != Spread.Form.FOLD_LENGTHWISE || period == 0) {
             return 0;
         }
         long apart = 2 * repeat.originY().micrometres();

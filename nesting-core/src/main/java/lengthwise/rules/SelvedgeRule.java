@@ -48,7 +48,8 @@ final class SelvedgeRule {
         Fabric fabric = order.fabric();
         Piece piece = item.piece();
         if (!isOnSelvedge(item, order)) {
-            return keptInside(piece, fabric, inCuttableArea);
+            // where no selvedge lies at a side the piece that is asked to lie there is refused itself
+            return fabric.spread().isFoldedTwice() ? inCuttableArea : keptInside(piece, fabric, inCuttableArea);
         }
         refuseOthers(piece, order, inCuttableArea.positions() instanceof Positions.Free);
         Positions positions = new Positions.Between(0, fabric.cuttableWidth().micrometres());
@@ -83,9 +84,14 @@ final class SelvedgeRule {
             return domain;
         }
         throw new RefusedException(
-                ("Other pieces of %s may lie on the selvedge (edge-on-selvedge), and %s has a match point or lies on a fold"
-                                + " across the cloth: the two are not laid out together yet. Leave one of them out.")
-                        .formatted(fabric.name(), SpreadRule.named(piece)));
+                ("Other pieces of %s may lie on the selvedge (edge-on-selvedge), and %s %s: the two are not laid out"
+                                + " together yet. Leave one of them out.")
+                        .formatted(
+                                fabric.name(),
+                                SpreadRule.named(piece),
+                                domain.positions() instanceof Positions.Lattice
+                                        ? "has its place in the print"
+                                        : "lies on a fold across the cloth"));
     }
 
     private static boolean isInside(Piece piece, Orientation orientation, Positions.Line line, long width) {
@@ -97,28 +103,28 @@ final class SelvedgeRule {
     private static void refuseOthers(Piece piece, MarkerOrder order, boolean free) throws RefusedException {
         Fabric fabric = order.fabric();
         if (piece.turning() != Piece.Turning.ALONG_GRAIN) {
-            throw refused(piece, "it runs on the bias or either way. Let it run lengthwise or crosswise");
+            throw refused(piece, "it runs on the bias or either way: let it run lengthwise or crosswise, or");
         }
         if (fabric.spread().form() == Spread.Form.TUBE || fabric.spread().isFoldedTwice()) {
             throw refused(
                     piece,
-                    "on %s no selvedge lies at a side of the marker. Lay this fabric in a single layer"
+                    "on %s no selvedge lies at a side of the marker: lay this fabric in a single layer, or"
                             .formatted(fabric.name()));
         }
         if (fabric.onHand().filter(there -> there.outline().isPresent()).isPresent()) {
-            throw refused(piece, "%s is a remnant with an outline of its own".formatted(fabric.name()));
+            throw refused(piece, "%s is a remnant with an outline of its own:".formatted(fabric.name()));
         }
         if (!free) {
             throw refused(
                     piece,
                     piece.foldEdge().isPresent()
-                            ? "it lies on the fold"
-                            : "its match point, its border or its zone says where it lies");
+                            ? "it lies on the fold:"
+                            : "its match point, its border or its zone says where it lies: leave out that, or");
         }
     }
 
     private static RefusedException refused(Piece piece, String why) {
-        return new RefusedException("%s may lie on the selvedge (edge-on-selvedge), but %s; or leave that out."
+        return new RefusedException("%s may lie on the selvedge (edge-on-selvedge), but %s leave edge-on-selvedge out."
                 .formatted(SpreadRule.named(piece), why));
     }
 
@@ -144,7 +150,7 @@ final class SelvedgeRule {
             }
         }
         if (edges.isEmpty()) {
-            throw refused(piece, "it has no straight edge along the selvedge");
+            throw refused(piece, "it has no straight edge along the selvedge:");
         }
         return edges;
     }

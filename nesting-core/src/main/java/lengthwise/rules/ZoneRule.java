@@ -32,13 +32,15 @@ final class ZoneRule {
                 .min()
                 .orElseThrow();
         if (least > to - from) {
-            throw new RefusedException("%s is %s mm across the fabric; its zone %s of %s is %s mm wide."
-                    .formatted(
-                            SpreadRule.named(piece),
-                            least / 1000.0,
-                            zone.name(),
-                            fabric.name(),
-                            Math.max(0, to - from) / 1000.0));
+            throw new RefusedException(
+                    ("%s is %s mm across the fabric; its zone %s of %s is %s mm wide. Widen the zone, or keep"
+                                    + " the piece to another.")
+                            .formatted(
+                                    SpreadRule.named(piece),
+                                    least / 1000.0,
+                                    zone.name(),
+                                    fabric.name(),
+                                    Math.max(0, to - from) / 1000.0));
         }
         return new PlacementDomain(domain.orientations(), new Positions.Between(from, to));
     }

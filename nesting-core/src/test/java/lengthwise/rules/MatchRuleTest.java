@@ -22,9 +22,12 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Piece;
 import lengthwise.model.Repeat;
+import lengthwise.model.Spread;
 import lengthwise.rules.PlacementDomain.Positions.Lattice;
 import lengthwise.testing.TestFabric;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class MatchRuleTest {
     private static final Fabric PRINT =
@@ -131,6 +134,19 @@ class MatchRuleTest {
                 .fabric();
         assertThat(refusal(order(mirrored, 0, 1, cut(front, 1, Manner.PAIR), cut(POCKET, 1, Manner.ALIKE))))
                 .contains("pocket", "front", "contradict each other");
+    }
+
+    /** Where layers hide the print no other reason is given, such as how the print falls on a fold, and none that is untrue. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Spread.Form.class,
+            names = {"FOLD_CROSSWISE", "SELVEDGES_TO_MIDDLE", "TUBE", "PLIES_FACE_TO_FACE"})
+    void layersThatHideThePrintAreTheReason(Spread.Form form) {
+        Repeat besideTheFold = new Repeat(mm(150), mm(80), /* halfDrop= */ false, mm(0), mm(17));
+        Fabric hidden = TestFabric.plain().spread(form).repeat(besideTheFold).fabric();
+        Piece fixed = matched(FRONT, 1, Optional.empty(), Optional.empty());
+        assertThat(refusal(order(hidden, 0, 1, cut(fixed, 1, Manner.PAIR))))
+                .contains("front is matched", "does not lie under it", "single layer");
     }
 
     @Test
