@@ -91,6 +91,26 @@ class MarkerMakingTest {
         }
     }
 
+    /**
+     * A jigsaw on cloth of 400 mm folded lengthwise: the layer of 300 × 200 mm between fold and selvedge is cut by one slanting
+     * line into a half that lies on the fold and a piece that comes out as a pair. No shorter marker can be, and it is found.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 300", "2, 600"})
+    void aJigsawOnFoldedClothIsPutTogether(int garments, double millimetres) {
+        Fabric folded = TestFabric.plain()
+                .width(400, 0)
+                .direction(Direction.ONE_WAY)
+                .folded()
+                .fabric();
+        Optional<QuarterTurn> up = Optional.of(QuarterTurn.NONE);
+        Piece half = onFold(TestPieces.piece("back", up, 0, 0, 160, 0, 120, 200, 0, 200), 160);
+        Piece side = TestPieces.piece("side", up, 160, 0, 300, 0, 300, 200, 120, 200);
+        Marker marker =
+                made(order(folded, 0, garments, cut(half, 1, Cut.Manner.ON_FOLD), cut(side, 1, Cut.Manner.PAIR)));
+        assertThat(marker.length()).isEqualTo(Length.ofMillimetres(millimetres));
+    }
+
     /** By hand: either way round two equal right triangles fill 300 × 200; from the one-way marker that is found too. */
     @Test
     void withoutOneWayTheTrianglesFillTheirRectangle() {

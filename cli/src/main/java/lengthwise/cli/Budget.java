@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import lengthwise.job.Orders;
 import lengthwise.job.Orders.FabricOrder;
 import lengthwise.model.MarkerOrder;
@@ -24,6 +25,9 @@ final class Budget {
 
     /** However little is left of that, one look takes no more than this part of it. */
     private static final double ONE_LOOK = 0.5;
+
+    /** What a look may take on top of its time to press a layout together at its end; then it is broken off. */
+    private static final double PRESSING = 0.25;
 
     private static final double SHORTEST_DEFAULT_SECONDS = 3;
     private static final double LONGEST_DEFAULT_SECONDS = 300;
@@ -73,6 +77,7 @@ final class Budget {
 
     private static double weight(FabricOrder fabric) {
         int asides = fabric.freer().size()
+                + fabric.instead().size()
                 + (fabric.otherwise().isPresent() ? 1 : 0)
                 + (fabric.order().fillers().isEmpty() ? 0 : 1)
                 + (fabric.order().cutAlready().spoilt().isEmpty() ? 0 : 1);
@@ -117,12 +122,16 @@ final class Budget {
      * of the job's time; when that is over, the first layout tells alone.
      *
      * @param share of the time or rounds for a whole search
+     * @param interrupted whether the maker wants no more of it
      */
-    Search attempt(double share, long seed, int workers) {
+    Search attempt(double share, long seed, int workers, BooleanSupplier interrupted) {
         double choosing = CHOOSING * whole * 1000;
         double left = Duration.between(time.instant(), end).toMillis() - (1 - CHOOSING) * whole * 1000;
-        double millis = Math.min(share * choosing, ONE_LOOK * left);
-        return search(share, Duration.ofMillis(Math.max(1, (long) millis)), seed, workers);
+        double millis = Math.max(1, Math.min(share * choosing, ONE_LOOK * left));
+        Instant broken = time.instant().plusMillis((long) ((1 + PRESSING) * millis) + 1);
+        return search(share, Duration.ofMillis((long) millis), seed, workers)
+                .cancelledBy(() ->
+                        interrupted.getAsBoolean() || (clock && time.instant().isAfter(broken)));
     }
 
     /** Returns the seconds that are left, and at least a moment. */

@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import lengthwise.MarkerAnswer;
 import lengthwise.MarkerMaking;
+import lengthwise.job.Instead;
 import lengthwise.job.Orders.FabricOrder;
 import lengthwise.job.Orders.Freer;
 import lengthwise.model.Fabric;
@@ -28,6 +29,7 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
     /** Says whether there is anything to find out for a fabric. */
     static boolean areAsked(FabricOrder fabric) {
         return !fabric.freer().isEmpty()
+                || !fabric.instead().isEmpty()
                 || fabric.comparison().isPresent()
                 || fabric.otherwise().isPresent();
     }
@@ -37,6 +39,9 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
         List<String> sentences = new ArrayList<>();
         for (Freer freer : fabric.freer()) {
             ofRule(freer, made).ifPresent(sentences::add);
+        }
+        for (Instead other : fabric.instead()) {
+            ofWish(other, made.marker()).ifPresent(sentences::add);
         }
         fabric.comparison().flatMap(order -> ofSpreading(order, made)).ifPresent(sentences::add);
         return List.copyOf(sentences);
@@ -62,6 +67,35 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
         return adds.micrometres() == 0 && freer.reason() == StopReason.PROVEN_SHORTEST
                 ? rule + " adds nothing: without it no marker is shorter."
                 : rule + " adds nothing that a search of a fifth of the time found; that is no proof.";
+    }
+
+    private Optional<String> ofWish(Instead other, Marker marker) {
+        Search search = search(budget.aside(other.order(), seed, workers));
+        return answer(() -> MarkerMaking.make(other.order(), search, (better, progress) -> {}))
+                .map(answer -> ofWish(other, marker, answer));
+    }
+
+    private static String ofWish(Instead other, Marker marker, MarkerAnswer answer) {
+        if (answer instanceof MarkerAnswer.Impossible impossible) {
+            return "%s cannot be compared to %s: %s".formatted(other.asked(), other.than(), impossible.reason());
+        }
+        if (!(answer instanceof MarkerAnswer.Made made)) {
+            return "%s makes it fit; %s does not, as far as a search of a fifth of the time found."
+                    .formatted(other.asked(), other.than());
+        }
+        Fabric fabric = marker.order().fabric();
+        Length more = marker.length().minus(made.marker().length());
+        String difference = Math.abs(more.micrometres()) < NOTHING.micrometres()
+                ? "as much as"
+                : more.micrometres() > 0
+                        ? cloth(more, fabric) + " more than"
+                        : cloth(new Length(-more.micrometres()), fabric) + " less than";
+        return "%s takes %s %s, for which a search of a fifth of the time found %s. That is what was found, not a proof."
+                .formatted(
+                        other.asked(),
+                        difference,
+                        other.than(),
+                        LengthWords.both(made.marker().length()));
     }
 
     /** Returns how much cloth a length of marker stands for, with what that costs where the price is known. */

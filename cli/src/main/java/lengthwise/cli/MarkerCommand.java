@@ -225,9 +225,7 @@ final class MarkerCommand implements Callable<Integer> {
                     file.job(),
                     orders,
                     (order, share) -> MarkerMaking.fitting(
-                            order,
-                            budget.attempt(share, searching.seed, searching.workers)
-                                    .cancelledBy(interrupt::isRequested)));
+                            order, budget.attempt(share, searching.seed, searching.workers, interrupt::isRequested)));
             left = searching.seconds == null ? null : budget.secondsLeft();
             if (interrupt.isRequested()) {
                 return ExitCode.INTERRUPTED;

@@ -79,6 +79,11 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             return List.copyOf(freer);
         }
 
+        /** Returns the same order with its pieces laid another way than was asked for, to compare. */
+        public List<Instead> instead() {
+            return order.cutAlready().isNone() ? Instead.of(order) : List.of();
+        }
+
         private boolean anyPiece(Predicate<Piece> has) {
             return order.bundles().stream()
                     .flatMap(bundle -> bundle.pieces().stream())

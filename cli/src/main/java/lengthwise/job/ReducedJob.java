@@ -18,7 +18,7 @@ import lengthwise.plan.WhatFits;
  *
  * @param job with fewer garments in its order; empty where not one can be made
  * @param words what is made, what is left out and which cloth runs out first, a sentence each; empty where all is made
- * @param markers by the names of their fabrics, markers that were found for just these garments: to begin with
+ * @param markers by the names of their fabrics, markers that were found to fit, of just these garments: to begin with
  */
 public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Marker> markers) {
     public ReducedJob {
@@ -67,12 +67,10 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
                         .toList());
         Set<Integer> made = choice.made().stream().map(byPriority::get).collect(Collectors.toSet());
         Map<String, Marker> markers = new HashMap<>();
-        found.forEach((fabric, ofFabric) -> {
-            Marker marker = ofFabric.get(made);
-            if (marker != null) {
-                markers.put(fabric, marker);
-            }
-        });
+        found.forEach((fabric, ofFabric) -> ofFabric.entrySet().stream()
+                .filter(fits -> fits.getKey().containsAll(made))
+                .min(Comparator.comparingInt(fits -> fits.getKey().size()))
+                .ifPresent(fits -> markers.put(fabric, without(fits.getValue(), made))));
         if (made.size() == lineOf.size()) {
             return new ReducedJob(Optional.of(job), List.of(), markers);
         }
@@ -102,6 +100,17 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
                         String.join(", ", leaves)));
         words.add(runsOut(limited, choice.enoughFor(), lineOf.size()));
         return new ReducedJob(lines.isEmpty() ? Optional.empty() : Optional.of(job.withOrder(lines)), words, markers);
+    }
+
+    /** Returns a marker that fits without what is for garments that are not made: it fits still. */
+    private static Marker without(Marker fits, Set<Integer> made) {
+        return new Marker(
+                fits.order().forGarments(made),
+                fits.placements().stream()
+                        .filter(placement -> placement.item().garments().stream()
+                                .anyMatch(garment -> made.contains(garment.number())))
+                        .toList(),
+                fits.length());
     }
 
     private static String counted(int count, OrderLine line) {

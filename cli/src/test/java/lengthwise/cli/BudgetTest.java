@@ -92,14 +92,29 @@ class BudgetTest {
     @Test
     void findingOutWhatFitsTakesHalfOfTheTime() {
         Budget budget = budget(23.0, null);
-        assertThat(used(budget.attempt(0.2, 1, 1))).isCloseTo(2.3, within(0.002));
+        assertThat(used(budget.attempt(0.2, 1, 1, () -> false))).isCloseTo(2.3, within(0.002));
         now = Instant.EPOCH.plusSeconds(10);
-        assertThat(used(budget.attempt(0.2, 1, 1))).isCloseTo(0.75, within(0.002));
+        assertThat(used(budget.attempt(0.2, 1, 1, () -> false))).isCloseTo(0.75, within(0.002));
         now = Instant.EPOCH.plusSeconds(12);
-        assertThat(used(budget.attempt(0.2, 1, 1))).isCloseTo(0.001, within(0.0001));
+        assertThat(used(budget.attempt(0.2, 1, 1, () -> false))).isCloseTo(0.001, within(0.0001));
         assertThat(budget.secondsLeft()).isCloseTo(11.0, within(0.01));
-        assertThat(budget(null, 1000L).attempt(0.2, 1, 1).stop().fraction(progress(100, 86_400)))
+        assertThat(budget(null, 1000L).attempt(0.2, 1, 1, () -> false).stop().fraction(progress(100, 86_400)))
                 .isEqualTo(0.5);
+    }
+
+    /** A look of 2.3 s has a quarter of that for its last step, and is over at once where the maker wants no more. */
+    @Test
+    void aLookIsBrokenOffWhenItsTimeIsOver() {
+        Search look = budget(23.0, null).attempt(0.2, 1, 1, () -> false);
+        now = Instant.EPOCH.plusMillis(2_870);
+        assertThat(look.cancelled().getAsBoolean()).isFalse();
+        now = Instant.EPOCH.plusMillis(2_880);
+        assertThat(look.cancelled().getAsBoolean()).isTrue();
+        assertThat(budget(23.0, null).attempt(0.2, 1, 1, () -> true).cancelled().getAsBoolean())
+                .isTrue();
+        Search byRounds = budget(null, 100L).attempt(0.2, 1, 1, () -> false);
+        now = Instant.EPOCH.plusSeconds(86_400);
+        assertThat(byRounds.cancelled().getAsBoolean()).isFalse();
     }
 
     private MarkerOrder shell() {

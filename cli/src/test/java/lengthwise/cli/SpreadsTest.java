@@ -110,6 +110,17 @@ class SpreadsTest {
         assertThat(report("html")).contains("Laid folded crosswise there is no marker: band M has an up end");
     }
 
+    /** By hand: on the bias a band is (40 + 20) / √2 = 42.43 cm long and wide; on the straight grain it may run across: 20 cm. */
+    @Test
+    void whatTheBiasTakesIsSaid() throws IOException {
+        made(job("form: single-layer", "1", "ignore", 1).replace("runs: lengthwise", "runs: bias"));
+        assertThat(report("html"))
+                .contains(
+                        "Cutting on the bias takes 22.4 cm", ", 2.24 more than cutting the same on the straight grain")
+                .contains("found 20 cm (7 7/8 in). That is what was found, not a proof.");
+        assertThat(checked()).contains("nothing wrong");
+    }
+
     /** Five bands fill a column of 40 cm, which no longer marker than that can be; turned round they fill the same. */
     @Test
     void oneWayCostsRectanglesNothing() throws IOException {

@@ -8,6 +8,16 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
+import lengthwise.MarkerMaking;
+import lengthwise.check.MarkerCheck;
+import lengthwise.job.JobFile;
+import lengthwise.job.JobReader;
+import lengthwise.job.Orders;
+import lengthwise.job.ReducedJob;
+import lengthwise.model.Marker;
+import lengthwise.solver.Search;
+import lengthwise.solver.StopRule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,6 +68,29 @@ class WhatFitsTest {
                 .isZero();
     }
 
+    /** The last searches begin with what fits: four bands, and of the six facings that were found to fit the four of theirs. */
+    @Test
+    void everyClothHasAMarkerOfWhatIsMade() throws Exception {
+        Path file = folder.resolve("job.yaml");
+        Files.writeString(file, job("440", "340", ""));
+        JobFile job = JobReader.read(file);
+        ReducedJob reduced = ReducedJob.of(
+                job.job(),
+                Orders.of(job),
+                (order, share) -> MarkerMaking.fitting(order, Search.of(StopRule.iterations(20), 1, 1)));
+        Orders fewer = Orders.of(reduced.job().orElseThrow(), folder);
+        assertThat(reduced.markers()).containsOnlyKeys("canvas", "lawn");
+        for (Orders.FabricOrder fabric : fewer.fabrics()) {
+            Marker fits = Objects.requireNonNull(
+                    reduced.markers().get(fabric.order().fabric().name()));
+            assertThat(fits.placements()).hasSize(4);
+            assertThat(fits.length())
+                    .isLessThanOrEqualTo(fabric.order().fabric().room().orElseThrow());
+            Marker again = new Marker(fabric.order(), fits.placements(), fits.length());
+            assertThat(MarkerCheck.violations(again)).isEmpty();
+        }
+    }
+
     /** Room for two facings in the lining; with a priority the two of size M come first. */
     @Test
     void whatHasPriorityComesFirst() throws IOException {
@@ -92,10 +125,7 @@ class WhatFitsTest {
 
     private int run(String canvas, String lawn, String priority) throws IOException {
         Path job = folder.resolve("job.yaml");
-        Files.writeString(
-                job,
-                JOB.replace("CANVAS", canvas).replace("LAWN", lawn).replace("PRIORITY", priority),
-                StandardCharsets.UTF_8);
+        Files.writeString(job, job(canvas, lawn, priority), StandardCharsets.UTF_8);
         return ended(
                 "marker",
                 job.toString(),
@@ -106,6 +136,10 @@ class WhatFitsTest {
                 "1",
                 "--out",
                 folder.resolve("out").toString());
+    }
+
+    private static String job(String canvas, String lawn, String priority) {
+        return JOB.replace("CANVAS", canvas).replace("LAWN", lawn).replace("PRIORITY", priority);
     }
 
     private int ended(String... arguments) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -192,10 +193,57 @@ class DemoMarkersTest {
         assertThat(check("bucket-hats/remnants.yaml", "sailcloth", "lawn")).isZero();
     }
 
-    private static void make(String job, Path out) {
-        assertThat(Main.run(
-                        "marker", job, "--out", out.toString(), "--iterations", "20", "--seed", "7", "--workers", "2"))
+    /** Two layers a cut: 8 crowns, 16 sides, 32 brims are half as many contours; sweat bands lie on the folds of the tube. */
+    @Test
+    void bucketHatsFoldedCrosswiseAndInATube() throws IOException {
+        make("bucket-hats/folded-and-round.yaml", out);
+
+        assertThat(Sheet.read(out, "canvas").contours())
+                .containsOnly(Map.entry("crown", 4), Map.entry("side", 8), Map.entry("brim", 16));
+        assertThat(Sheet.read(out, "rib-knit").contours())
+                .containsOnly(Map.entry("crown", 4), Map.entry("side", 8), Map.entry("sweat-band", 8));
+        assertThat(check("bucket-hats/folded-and-round.yaml", "canvas", "rib-knit"))
                 .isZero();
+        assertThat(Files.readString(out.resolve("report.html"))).contains("Laid folded lengthwise the marker is");
+    }
+
+    /** The first marker is cut up to 18 in; behind the hole all the rest lies, and the crown that was spoilt once more. */
+    @Test
+    void bucketHatsGoOnBehindAHole(@TempDir Path folder) throws IOException {
+        for (String file : List.of("half-a-dozen.yaml", "half-cut.yaml", "bucket-hat.svg")) {
+            Files.copy(Path.of("bucket-hats", file), folder.resolve(file));
+        }
+        Path first = folder.resolve("half-a-dozen");
+        make(folder.resolve("half-a-dozen.yaml").toString(), first);
+        make(folder.resolve("half-cut.yaml").toString(), out);
+
+        assertThat(Sheet.read(out, "sailcloth").contours())
+                .isEqualTo(Sheet.read(first, "sailcloth").contours())
+                .containsOnly(Map.entry("crown", 6), Map.entry("side", 12), Map.entry("brim", 24));
+        assertThat(check(folder.resolve("half-cut.yaml").toString(), "sailcloth"))
+                .isZero();
+        assertThat(Files.readString(out.resolve("report.html"))).contains("is cut and spoilt: it has to be cut again");
+    }
+
+    /** The two of size 104 come first; what is made is a job of its own, which its markers pass the check of. */
+    @Test
+    void asManySmocksAsTheLastOfTheTwillGives() throws IOException {
+        make("smock/short-of-cloth.yaml", out, "--what-fits");
+
+        assertThat(Sheet.read(out, "moss-twill").contours().get("front")).isBetween(2, 7);
+        String made = Files.readString(out.resolve("made.yaml"));
+        assertThat(made).contains("size: 104, make: 2");
+        assertThat(Files.readString(out.resolve("report.html")))
+                .contains("garments the cloth on hand gives", "moss-twill runs out first");
+        assertThat(check(out.resolve("made.yaml").toString(), "moss-twill", "calico"))
+                .isZero();
+    }
+
+    private static void make(String job, Path out, String... more) {
+        List<String> words = new ArrayList<>(
+                List.of("marker", job, "--out", out.toString(), "--iterations", "20", "--seed", "7", "--workers", "2"));
+        words.addAll(List.of(more));
+        assertThat(Main.run(words.toArray(new String[0]))).isZero();
     }
 
     private static void assertSameFiles(Path one, Path other) throws IOException {
