@@ -54,8 +54,6 @@ public final class Main implements Runnable {
 
     /** Runs a command, results to stdout and the rest to stderr, and returns its exit code. */
     public static int run(String... args) {
-        // figures are written the same everywhere, whatever the machine's language
-        Locale.setDefault(Locale.ROOT);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         if (args.length == 1 && args[0].equals("--version")) {
@@ -70,6 +68,8 @@ public final class Main implements Runnable {
     }
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
+        // figures are written the same everywhere, whatever the machine's language
+        Locale.setDefault(Locale.ROOT);
         Main main = new Main();
         CommandLine line = new CommandLine(main);
         line.setOut(out);

@@ -70,7 +70,7 @@ public final class Remnants {
             String name =
                     said.name().substring(0, Math.min(LONGEST_NAME, said.name().length()));
             remnants.add(new JobFabric(
-                    "%s-left-%d".formatted(name, remnants.size() + 1),
+                    name + "-left-" + (remnants.size() + 1),
                     said.role(),
                     new Length(box.height()),
                     Optional.of(Fabric.UnusableEdge.eachSide(Length.ZERO)),

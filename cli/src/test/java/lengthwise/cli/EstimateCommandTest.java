@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Twelve bands of 400 mm across the cloth and 100 mm along it, that may touch: two abreast on cloth of 800 and 1000 mm
  * (six rows, 600 mm), three on 1200 mm (400 mm), none on 300 mm. The ends add 40 mm, and the shop sells by 100 mm.
  */
+@Tag("written")
 class EstimateCommandTest {
     private static final String JOB = """
             version: 1

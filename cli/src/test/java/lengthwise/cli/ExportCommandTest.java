@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("written")
 class ExportCommandTest {
     private static final String DRAWING = "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='300mm'"
             + " viewBox='0 0 400 300' fill='none' stroke='#000'><g id='plover'><path class='cut' d='M50 50H150V250H50Z'/>"

@@ -10,10 +10,12 @@ import java.util.Arrays;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What plotters, cutting machines and screens get of a marker: two squares of 100 mm that touch, laid for it. */
+@Tag("written")
 class ExportMachinesTest {
     private static final String JOB = """
             version: 1

@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+@Tag("written")
 class JobWriterTest {
     private static final Path FILE = Path.of("written.yaml");
 

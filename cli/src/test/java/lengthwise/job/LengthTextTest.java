@@ -8,12 +8,14 @@ import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.LongStream;
 import lengthwise.model.Length;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("written")
 class LengthTextTest {
     /**
      * Definitions: International Yard and Pound Agreement 1959, NIST Handbook 44 appendix C (1 in = 25.4 mm, 1 yd = 36

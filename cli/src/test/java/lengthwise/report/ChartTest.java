@@ -14,11 +14,13 @@ import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.report.Chart.Cell;
 import lengthwise.report.Chart.Cloth;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
+@Tag("written")
 class ChartTest {
     /**
      * Cloth is sold in 10 cm or 1/8 yd steps, rounded up: common practice, no source. By hand, with 1 yd = 914.4 mm exactly

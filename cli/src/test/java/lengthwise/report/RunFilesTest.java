@@ -29,6 +29,7 @@ import lengthwise.model.MarkerOrder;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
+@Tag("written")
 class RunFilesTest {
     private static final Map<String, String> TEXTS = RunFiles.texts(SampleRuns.run());
 

@@ -3,11 +3,13 @@ package lengthwise.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** 1 in = 25.4 mm, 1 yd = 36 in = 914.4 mm exactly (International Yard and Pound Agreement, 1959). */
+@Tag("written")
 class LengthWordsTest {
     @ParameterizedTest
     @CsvSource({

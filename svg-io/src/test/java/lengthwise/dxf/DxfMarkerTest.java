@@ -27,12 +27,14 @@ import lengthwise.svg.MarkerNotes;
 import lengthwise.svg.MarkerSvg;
 import lengthwise.svg.MarkerSvgReader;
 import lengthwise.testing.SampleMarkers;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is written is read back to the very micrometre. */
+@Tag("written")
 class DxfMarkerTest {
     static final MarkerNotes NOTES = new MarkerNotes("Plover × Grüße", "a test", "", List.of(), List.of());
 

@@ -27,12 +27,14 @@ import lengthwise.svg.MarkerSvg;
 import lengthwise.svg.MarkerSvgReader;
 import lengthwise.testing.MarkerDrawings;
 import lengthwise.testing.SampleMarkers;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("written")
 class HpglMarkerTest {
     /** Half a plotter unit of 0.025 mm, and the rounding of the comparison. */
     private static final double RESOLUTION = 0.0125 + 1e-9;

@@ -15,10 +15,12 @@ import lengthwise.svg.MarkerSvg;
 import lengthwise.testing.SampleMarkers;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("written")
 class MarkerPrintTest {
     private static final MarkerPainting SMALL = Sheets.painting(SampleMarkers.singleLayer());
 

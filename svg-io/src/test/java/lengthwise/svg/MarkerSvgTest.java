@@ -23,6 +23,7 @@ import lengthwise.model.Marker;
 import lengthwise.model.OnHand;
 import lengthwise.model.Placement;
 import lengthwise.testing.SampleMarkers;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -31,6 +32,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
+@Tag("written")
 class MarkerSvgTest {
     static final MarkerNotes NOTES = new MarkerNotes(
             "Plover swim set",

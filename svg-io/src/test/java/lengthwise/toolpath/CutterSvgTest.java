@@ -27,6 +27,7 @@ import lengthwise.svg.MarkerSvgReader;
 import lengthwise.svg.SvgPattern;
 import lengthwise.testing.MarkerDrawings;
 import lengthwise.testing.SampleMarkers;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +37,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
+@Tag("written")
 class CutterSvgTest {
     @TempDir
     Path folder;
