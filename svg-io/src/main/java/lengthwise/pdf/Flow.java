@@ -11,6 +11,11 @@ import lengthwise.drawing.Painted.Anchor;
 final class Flow {
     static final double BODY = 3.4;
     private static final double LEADING = 1.35;
+
+    /** How wide the parts of a table that stand side by side are at least, and what is between them. */
+    private static final double NARROWEST = 85;
+
+    private static final double BESIDE = 8;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     private final NextPage nextPage;
@@ -56,35 +61,105 @@ final class Flow {
     }
 
     /**
-     * Sets a row of a table, each cell wrapped in its column.
+     * Sets a table: where the paper is wide in several parts side by side, each under the headings.
      *
-     * @param columns where they begin, from the left edge
+     * @param parts of a row that its cells take, together no more than 1
      */
-    void row(List<Double> columns, List<String> cells, boolean bold) throws IOException {
-        double size = BODY * 0.85;
-        List<List<String>> wrapped = new ArrayList<>();
-        int most = 1;
-        for (int i = 0; i < cells.size(); i++) {
-            double end = i + 1 < columns.size() ? columns.get(i + 1) - 2 : area.width();
-            wrapped.add(wrapped(canvas, cells.get(i), size, end - columns.get(i)));
-            most = Math.max(most, wrapped.get(i).size());
+    void table(List<Double> parts, List<String> headings, List<List<String>> rows) throws IOException {
+        int across = (int) Math.max(1, Math.floor((area.width() + BESIDE) / (NARROWEST + BESIDE)));
+        int set = 0;
+        while (set < rows.size()) {
+            double width = (area.width() + BESIDE) / across - BESIDE;
+            Row heading = new Row(parts, headings, true, width);
+            List<Row> left = new ArrayList<>();
+            for (List<String> cells : rows.subList(set, rows.size())) {
+                left.add(new Row(parts, cells, false, width));
+            }
+            need(heading.height() + left.get(0).height());
+            List<Integer> ends = ends(left, left() - heading.height(), across);
+            double top = y;
+            double lowest = top;
+            int from = 0;
+            for (int part = 0; part < ends.size(); part++) {
+                double x = area.minX() + part * (width + BESIDE);
+                y = top;
+                heading.set(x);
+                for (Row row : left.subList(from, ends.get(part))) {
+                    row.set(x);
+                }
+                lowest = Math.max(lowest, y);
+                from = ends.get(part);
+            }
+            y = lowest;
+            set += from;
         }
-        need(most * size * LEADING + 1);
-        for (int i = 0; i < cells.size(); i++) {
-            for (int line = 0; line < wrapped.get(i).size(); line++) {
-                canvas.words(new Painted.Words(
-                        wrapped.get(i).get(line),
-                        area.minX() + columns.get(i),
-                        y + size + line * size * LEADING,
-                        size,
-                        0,
-                        Anchor.START,
-                        bold,
-                        Canvas.BLACK));
+    }
+
+    /** Returns where the parts of a table end: as evenly as it goes where all of it has room, else full ones. */
+    private static List<Integer> ends(List<Row> rows, double room, int across) {
+        double total = rows.stream().mapToDouble(Row::height).sum();
+        double step = rows.stream().mapToDouble(Row::height).max().orElse(1);
+        double height = Math.min(room, total / across);
+        while (true) {
+            List<Integer> ends = new ArrayList<>();
+            int next = 0;
+            while (next < rows.size() && ends.size() < across) {
+                double filled = 0;
+                int from = next;
+                while (next < rows.size()
+                        && (next == from || filled + rows.get(next).height() <= height + 1e-6)) {
+                    filled += rows.get(next++).height();
+                }
+                ends.add(next);
+            }
+            if (next == rows.size() || height >= room) {
+                return ends;
+            }
+            height = Math.min(room, height + step);
+        }
+    }
+
+    /** A row of a table, each cell wrapped in its column. */
+    private final class Row {
+        private static final double SIZE = BODY * 0.85;
+        private final List<Double> parts;
+        private final List<List<String>> wrapped = new ArrayList<>();
+        private final boolean bold;
+        private final double width;
+        private int most = 1;
+
+        Row(List<Double> parts, List<String> cells, boolean bold, double width) throws IOException {
+            this.parts = parts;
+            this.bold = bold;
+            this.width = width;
+            for (int i = 0; i < cells.size(); i++) {
+                double end = i + 1 < parts.size() ? parts.get(i + 1) * width - 2 : width;
+                wrapped.add(wrapped(canvas, cells.get(i), SIZE, end - parts.get(i) * width));
+                most = Math.max(most, wrapped.get(i).size());
             }
         }
-        y += most * size * LEADING + 1;
-        canvas.line(area.minX(), y - 0.6, area.maxX(), y - 0.6, Painted.Line.of(Canvas.PALE, 0.2));
+
+        double height() {
+            return most * SIZE * LEADING + 1;
+        }
+
+        void set(double x) throws IOException {
+            for (int i = 0; i < wrapped.size(); i++) {
+                for (int line = 0; line < wrapped.get(i).size(); line++) {
+                    canvas.words(new Painted.Words(
+                            wrapped.get(i).get(line),
+                            x + parts.get(i) * width,
+                            y + SIZE + line * SIZE * LEADING,
+                            SIZE,
+                            0,
+                            Anchor.START,
+                            bold,
+                            Canvas.BLACK));
+                }
+            }
+            y += height();
+            canvas.line(x, y - 0.6, x + width, y - 0.6, Painted.Line.of(Canvas.PALE, 0.2));
+        }
     }
 
     /** Leaves room for something painted and returns it; on a new page where this one has too little. */

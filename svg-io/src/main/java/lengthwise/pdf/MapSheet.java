@@ -38,25 +38,18 @@ final class MapSheet {
                         : "Left out, because there is nothing to cut on them (grey in the map): "
                                 + String.join(", ", tiles.blank()) + ".");
         flow.heading("Pieces");
-        double wide = area.width();
-        List<Double> columns = List.of(0.0, 0.07 * wide, 0.36 * wide, 0.48 * wide, 0.63 * wide, 0.71 * wide);
-        flow.row(columns, HEADINGS, true);
+        List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < painting.pieces().size(); i++) {
             PlacedPiece piece = painting.marker().pieces().get(i);
-            flow.row(
-                    columns,
-                    List.of(
-                            number(i),
-                            piece.piece(),
-                            piece.size(),
-                            piece.garments().stream()
-                                    .distinct()
-                                    .map(String::valueOf)
-                                    .collect(Collectors.joining(" + ")),
-                            piece.hand(),
-                            sheets(i)),
-                    false);
+            rows.add(List.of(
+                    number(i),
+                    piece.piece(),
+                    piece.size(),
+                    piece.garments().stream().distinct().map(String::valueOf).collect(Collectors.joining(" + ")),
+                    piece.hand(),
+                    sheets(i)));
         }
+        flow.table(List.of(0.0, 0.09, 0.3, 0.4, 0.555, 0.655), HEADINGS, rows);
     }
 
     private String number(int piece) {

@@ -128,23 +128,17 @@ public final class PiecePrint {
                 painting.marker().job(),
                 how,
                 this::page);
-        Flow.Page list = page();
-        Flow flow = new Flow(list, this::page);
-        double wide = list.area().width();
-        List<Double> columns = List.of(0.0, 0.06 * wide, 0.45 * wide, 0.6 * wide);
+        Flow flow = new Flow(page(), this::page);
         flow.heading("Paper pieces");
-        flow.row(columns, List.of("no.", "piece", "size", "laid on the marker"), true);
-        int number = 0;
+        List<List<String>> rows = new ArrayList<>();
         for (Map.Entry<Name, List<Integer>> piece : pieces.entrySet()) {
-            flow.row(
-                    columns,
-                    List.of(
-                            Integer.toString(++number),
-                            called(new Name(piece.getKey().piece, ""), piece.getValue()),
-                            piece.getKey().size,
-                            counts(piece.getValue())),
-                    false);
+            rows.add(List.of(
+                    Integer.toString(rows.size() + 1),
+                    called(new Name(piece.getKey().piece, ""), piece.getValue()),
+                    piece.getKey().size,
+                    counts(piece.getValue())));
         }
+        flow.table(List.of(0.0, 0.07, 0.45, 0.6), List.of("no.", "piece", "size", "laid on the marker"), rows);
         flow.skip(6);
         flow.heading("Written beside the marker");
         new Notes(painting).set(flow);

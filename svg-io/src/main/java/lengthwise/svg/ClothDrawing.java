@@ -22,6 +22,11 @@ import lengthwise.model.SpreadWords;
 
 /** Draws the cloth that a marker lies on: its edges and folds, its print, what cannot be cut, and what pieces are tied to. */
 final class ClothDrawing {
+    /** Where it first says which way the print runs, and how long the arrow is, in millimetres. */
+    private static final double FIRST_PRINT = 60;
+
+    private static final double ARROW = 35;
+
     private final Marker marker;
     private final Fabric fabric;
     private final Length clothLength;
@@ -284,23 +289,37 @@ final class ClothDrawing {
         }
     }
 
-    void print() {
+    /** Returns how far the cloth and what is written along it reach, in millimetres from its start. */
+    double reach() {
+        String words = wayOfPrint();
+        return Math.max(clothLength.millimetres(), words.isEmpty() ? 0 : arrowOf(words, FIRST_PRINT) + ARROW);
+    }
+
+    private String wayOfPrint() {
         String words = switch (fabric.direction()) {
             case EITHER_WAY -> "";
             case ONE_WAY -> "print up";
             case ONE_WAY_PER_GARMENT -> "print up; each garment one way";
         };
-        words = fabric.pile().map(SpreadWords::pileMark).orElse(words);
+        return fabric.pile().map(SpreadWords::pileMark).orElse(words);
+    }
+
+    /** Returns where the arrow after some words begins. */
+    private static double arrowOf(String words, double x) {
+        return x + Lettering.width(words) * 5 + 2;
+    }
+
+    void print() {
+        String words = wayOfPrint();
         if (words.isEmpty()) {
             return;
         }
         svg.open("g", "id", "print").line();
         double length = clothLength.millimetres();
-        for (double x = 60; x == 60 || x < length - 130; x += 500) {
+        for (double x = FIRST_PRINT; x == FIRST_PRINT || x < length - 130; x += 500) {
             strokes.label(x, -4.5, 5, words);
-            double from = x + Lettering.width(words) * 5 + 2;
             strokes.path(
-                    "M%s -7.1 h26 v-3 l9 4.2 -9 4.2 v-3 h-26 Z".formatted(Millimetres.of(from)),
+                    "M%s -7.1 h26 v-3 l9 4.2 -9 4.2 v-3 h-26 Z".formatted(Millimetres.of(arrowOf(words, x))),
                     "fill",
                     fabric.direction() == Direction.ONE_WAY ? MarkerSvg.INK : "none",
                     "stroke",

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
-import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.GrainLine;
 import lengthwise.model.Marker;
@@ -28,6 +27,11 @@ public final class MarkerPicture {
     private final Fabric fabric;
     private final Tints tints;
     private final Markup page;
+
+    /** Of captions, and least between two of them, in millimetres on paper. */
+    private static final double CAPTION = 2.5;
+
+    private static final double BETWEEN = 3;
 
     /** Cloth millimetres to one millimetre on paper. */
     private final double reduction;
@@ -61,7 +65,7 @@ public final class MarkerPicture {
 
     private void draw() {
         double margin = 6 * reduction;
-        double pageWidth = length + 2 * reduction;
+        double pageWidth = Math.max(length, captionsReach()) + 2 * reduction;
         double pageHeight = width + 2 * margin;
         page.open(
                 "svg",
@@ -80,7 +84,7 @@ public final class MarkerPicture {
                 "font-family",
                 Lettering.FACES,
                 "font-size",
-                of(2.5 * reduction),
+                of(CAPTION * reduction),
                 "fill",
                 MarkerSvg.INK,
                 "stroke-linejoin",
@@ -150,7 +154,7 @@ public final class MarkerPicture {
         Spread spread = fabric.spread();
         double beside = 0.35 * reduction;
         text(0, -margin / 3, "start", SpreadWords.nearEdge(spread));
-        text(0, width + margin * 0.7, "start", SpreadWords.start(spread) + " · " + SpreadWords.farEdge(spread));
+        text(0, width + margin * 0.7, "start", startAndFarEdge());
         if (spread.isFoldedLengthwise()) {
             fold("M0 %s H%s".formatted(of(-beside), of(length)));
         }
@@ -160,18 +164,34 @@ public final class MarkerPicture {
         if (spread.isFoldedCrosswise()) {
             fold("M%s 0 V%s".formatted(of(-beside), of(width)));
         }
-        if (fabric.direction() != Direction.EITHER_WAY) {
-            text(
-                    length,
-                    -margin / 3,
-                    "end",
-                    fabric.pile()
-                            .map(pile -> SpreadWords.pileMark(pile) + " →")
-                            .orElse(
-                                    fabric.direction() == Direction.ONE_WAY
-                                            ? "print up →"
-                                            : "print up →, each garment one way"));
-        }
+        text(Math.max(length, topReach()), -margin / 3, "end", wayOfPrint());
+    }
+
+    private String startAndFarEdge() {
+        return SpreadWords.start(fabric.spread()) + " · " + SpreadWords.farEdge(fabric.spread());
+    }
+
+    /** Returns which way the print or the pile runs; nothing where that is all the same. */
+    private String wayOfPrint() {
+        return switch (fabric.direction()) {
+            case EITHER_WAY -> "";
+            case ONE_WAY ->
+                fabric.pile().map(pile -> SpreadWords.pileMark(pile) + " →").orElse("print up →");
+            case ONE_WAY_PER_GARMENT -> "print up →, each garment one way";
+        };
+    }
+
+    /** Returns how far the captions over the cloth reach, one after the other: on short cloth, beyond its end. */
+    private double topReach() {
+        return wide(SpreadWords.nearEdge(fabric.spread())) + BETWEEN * reduction + wide(wayOfPrint());
+    }
+
+    private double captionsReach() {
+        return Math.max(topReach(), wide(startAndFarEdge()));
+    }
+
+    private double wide(String caption) {
+        return Lettering.width(caption) * CAPTION * reduction;
     }
 
     private void fold(String data) {

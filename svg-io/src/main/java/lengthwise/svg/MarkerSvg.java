@@ -83,7 +83,8 @@ public final class MarkerSvg {
 
         svg.xmlDeclaration();
         double left = -title.width();
-        double width = clothLength.millimetres() + RIGHT - left;
+        ClothDrawing cloth = new ClothDrawing(marker, corner, svg);
+        double width = cloth.reach() + RIGHT - left;
         double height = bottom + TOP;
         svg.open(
                 "svg",
@@ -134,7 +135,6 @@ public final class MarkerSvg {
                         "fill",
                         "#ffffff")
                 .line();
-        ClothDrawing cloth = new ClothDrawing(marker, corner, svg);
         cloth.cloth();
         cloth.edges();
         cloth.print();

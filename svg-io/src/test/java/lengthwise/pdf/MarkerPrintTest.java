@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.Painted;
 import lengthwise.model.Length;
@@ -153,8 +154,22 @@ class MarkerPrintTest {
                 .replace("data-piece=\"brief-back\"", "data-piece=\"胸 &#x1F459; e&#x301; \"");
         Printed printed = MarkerPrint.of(Sheets.painting(svg), Sheets.on("A4"));
         assertThat(printed.missingLetters()).containsExactlyInAnyOrder("胸", "\uD83D\uDC59");
-        String list = text(printed, 2, printed.pages() - printed.sheets());
+        // A name that is longer than its column goes on below.
+        String list = text(printed, 2, printed.pages() - printed.sheets()).replaceAll("\\s+", " ");
         assertThat(list).contains("Körbchen чашка κύπελλο").contains("□ □ é");
+    }
+
+    /** Two parts of the list of pieces stand side by side on A4, and so it takes half of the height. */
+    @Test
+    void aLongListOfPiecesGoesOnBesideItself() throws Exception {
+        Printed printed = MarkerPrint.of(Sheets.painting(SampleMarkers.singleLayer()), Sheets.on("A4"));
+        String list = text(printed, 2, printed.pages() - printed.sheets());
+        assertThat(list.split("on sheets", -1)).hasSize(3);
+        for (int number = 1; number <= 18; number++) {
+            assertThat(list.lines())
+                    .as("no. %d", number)
+                    .anyMatch(Pattern.compile("\\b" + number + " [a-z]").asPredicate());
+        }
     }
 
     /** Hebrew reads from right to left: the first letter stands at the right. */

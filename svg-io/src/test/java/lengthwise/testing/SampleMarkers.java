@@ -72,12 +72,39 @@ public final class SampleMarkers {
 
     /** A short and narrow lay of one-way print, 320 mm long on the table and 450 mm wide: two cups one above the other, and a tie. */
     public static Marker small() {
-        Fabric fabric = new Fabric(
+        Garment garment = new Garment(1, Size.ONE);
+        Piece cup = cup(Size.ONE, 1);
+        Piece tie = strip("tie", Size.ONE, 32, 400);
+        List<CutPiece> pieces = List.of(
+                new CutPiece(cup, new Cut(1, Cut.Manner.PAIR), Hand.LEFT),
+                new CutPiece(tie, new Cut(1, Cut.Manner.ALIKE), Hand.NONE));
+        return new Marker(
+                new MarkerOrder(petals(450, Direction.ONE_WAY), mm(5), List.of(new Bundle(garment, pieces))),
+                List.of(
+                        laid(cup, garment, Hand.LEFT, false, 5_000, 5_000),
+                        laid(cup, garment, Hand.RIGHT, true, 5_000, 180_000),
+                        laid(tie, garment, Hand.NONE, false, 240_000, 5_000)),
+                mm(280));
+    }
+
+    /** Nothing but a tie across cloth of 1.5 m: 72 mm on the table. */
+    public static Marker tieAlone(Direction direction) {
+        Garment garment = new Garment(1, Size.ONE);
+        Piece tie = strip("tie", Size.ONE, 32, 1400);
+        List<CutPiece> pieces = List.of(new CutPiece(tie, new Cut(1, Cut.Manner.ALIKE), Hand.NONE));
+        return new Marker(
+                new MarkerOrder(petals(1500, direction), Length.ZERO, List.of(new Bundle(garment, pieces))),
+                List.of(laid(tie, garment, Hand.NONE, false, 0, 0)),
+                mm(32));
+    }
+
+    private static Fabric petals(double width, Direction direction) {
+        return new Fabric(
                 "petal-print",
                 "shell",
-                mm(450),
+                mm(width),
                 Fabric.UnusableEdge.eachSide(mm(15)),
-                Direction.ONE_WAY,
+                direction,
                 Optional.empty(),
                 Optional.empty(),
                 Shrinkage.NONE,
@@ -87,23 +114,6 @@ public final class SampleMarkers {
                 List.of(),
                 Optional.empty(),
                 Optional.empty());
-        Garment garment = new Garment(1, Size.ONE);
-        Piece cup = cup(Size.ONE, 1);
-        Piece tie = strip("tie", Size.ONE, 32, 400);
-        return new Marker(
-                new MarkerOrder(
-                        fabric,
-                        mm(5),
-                        List.of(new Bundle(
-                                garment,
-                                List.of(
-                                        new CutPiece(cup, new Cut(1, Cut.Manner.PAIR), Hand.LEFT),
-                                        new CutPiece(tie, new Cut(1, Cut.Manner.ALIKE), Hand.NONE))))),
-                List.of(
-                        laid(cup, garment, Hand.LEFT, false, 5_000, 5_000),
-                        laid(cup, garment, Hand.RIGHT, true, 5_000, 180_000),
-                        laid(tie, garment, Hand.NONE, false, 240_000, 5_000)),
-                mm(280));
     }
 
     /** Folded lining: half backs on the fold, pairs of cups, two loops from one contour and one to spare. */
