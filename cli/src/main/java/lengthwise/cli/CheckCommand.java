@@ -72,6 +72,22 @@ final class CheckCommand implements Callable<Integer> {
         }
     }
 
+    /**
+     * Returns whether a marker passes its check, before something is made of it; says what is wrong where it does not.
+     *
+     * @param made what would be done with it, as "printed"
+     */
+    static boolean isRight(PrintWriter err, Path marker, MarkerDrawing drawing, Path job, String made)
+            throws JobException {
+        List<Violation> violations = violations(Orders.of(JobReader.read(job)), drawing, marker);
+        if (!violations.isEmpty()) {
+            err.println("lengthwise: %s: do not cut, and so not %s; %s things are wrong."
+                    .formatted(marker, made, violations.size()));
+            violations.forEach(violation -> err.println("  " + violation.sentence()));
+        }
+        return violations.isEmpty();
+    }
+
     /** Returns what is wrong with a marker that was read back. */
     static List<Violation> violations(Orders orders, MarkerDrawing drawing, Path marker) throws JobException {
         return MarkerCheck.violations(

@@ -10,9 +10,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import lengthwise.drawing.DrawingException;
+import lengthwise.job.JobException;
 import lengthwise.report.WholeFile;
 import lengthwise.svg.MarkerDrawing;
 import lengthwise.svg.MarkerSvgReader;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +52,12 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "the file to write")
     private Path out;
 
+    @Option(
+            names = "--job",
+            paramLabel = "JOB",
+            description = "the job file that it was made for; the marker is checked against it first")
+    private @Nullable Path job;
+
     @Mixin
     private CutterExport cutter;
 
@@ -74,6 +82,11 @@ final class ExportCommand implements Callable<Integer> {
         refuseBadTarget("--out", out);
         try {
             MarkerDrawing drawing = MarkerSvgReader.read(marker);
+            if (job == null) {
+                err.println("note: not checked before writing; --job JOB checks it.");
+            } else if (!CheckCommand.isRight(err, marker, drawing, job, "written for a machine")) {
+                return ExitCode.CHECK_FAILED.number();
+            }
             byte[] bytes = format.write(marker, drawing);
             Optional<ExportFormat.Beside> beside = format.beside(drawing);
             List<String> remarks = format.remarks(drawing);
@@ -99,7 +112,7 @@ final class ExportCommand implements Callable<Integer> {
                             drawing.pieces().size()));
             remarks.forEach(remark -> spec.commandLine().getOut().println(remark));
             return ExitCode.DONE.number();
-        } catch (DrawingException bad) {
+        } catch (JobException | DrawingException bad) {
             err.println("lengthwise: " + bad.getMessage());
             return ExitCode.BAD_INPUT.number();
         }

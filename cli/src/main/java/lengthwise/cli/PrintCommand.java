@@ -4,17 +4,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
-import lengthwise.check.Violation;
 import lengthwise.drawing.DrawingException;
 import lengthwise.job.JobException;
-import lengthwise.job.JobReader;
 import lengthwise.job.LengthText;
-import lengthwise.job.Orders;
 import lengthwise.model.Length;
 import lengthwise.pdf.MarkerPrint;
 import lengthwise.pdf.MeasuredSquare;
@@ -134,7 +130,7 @@ final class PrintCommand implements Callable<Integer> {
             }
             if (job == null) {
                 err.println("note: not checked before printing; --job JOB checks it.");
-            } else if (!isRight(marker, job, painting)) {
+            } else if (!CheckCommand.isRight(err, marker, painting.marker(), job, "printed")) {
                 return ExitCode.CHECK_FAILED.number();
             }
             Printed printed = setup.isEmpty()
@@ -200,18 +196,6 @@ final class PrintCommand implements Callable<Integer> {
     private Path beside(Path drawing) {
         String name = drawing.getFileName().toString().replaceFirst("\\.svgz?$", "");
         return drawing.resolveSibling(name + (projector ? "-projector" : pieces ? "-pieces" : "") + ".pdf");
-    }
-
-    private boolean isRight(Path drawing, Path jobFile, MarkerPainting painting) throws JobException {
-        List<Violation> violations =
-                CheckCommand.violations(Orders.of(JobReader.read(jobFile)), painting.marker(), drawing);
-        if (!violations.isEmpty()) {
-            PrintWriter err = spec.commandLine().getErr();
-            err.println("lengthwise: %s: do not cut, and so not printed; %s things are wrong."
-                    .formatted(drawing, violations.size()));
-            violations.forEach(violation -> err.println("  " + violation.sentence()));
-        }
-        return violations.isEmpty();
     }
 
     private void say(Path file, Printed printed) {

@@ -55,6 +55,40 @@ class ExportCommandTest {
         assertThat(job.said()).contains("2 contours", "caution: ", "fumes");
     }
 
+    /** As it is printed: a piece moved over another by hand is no piece to cut. */
+    @Test
+    void aMarkerThatFailsItsCheckIsNotWritten() throws IOException {
+        String given = job.path("markers/job.yaml");
+        for (String as : new String[] {"dxf", "dxf-lines", "hpgl", "cutter-svg", "png"}) {
+            String out = job.path("good." + as);
+            assertThat(job.run("export", job.path("markers/cloth.svg"), "--as", as, "--out", out, "--job", given))
+                    .as(job.said())
+                    .isZero();
+            assertThat(job.said()).doesNotContain("not checked");
+        }
+        String marker = job.read("markers/cloth.svg");
+        int first = marker.indexOf(" d=\"", marker.indexOf("id=\"piece-1\""));
+        int second = marker.indexOf(" d=\"", marker.indexOf("id=\"piece-2\""));
+        String data = marker.substring(first, marker.indexOf('"', first + 4));
+        job.write(
+                "markers/cloth.svg",
+                marker.substring(0, second) + data + marker.substring(marker.indexOf('"', second + 4)));
+        assertThat(job.run(
+                        "export",
+                        job.path("markers/cloth.svg"),
+                        "--as",
+                        "dxf",
+                        "--out",
+                        job.path("bad.dxf"),
+                        "--job",
+                        given))
+                .isEqualTo(5);
+        assertThat(job.said()).contains("cloth.svg: do not cut, and so not written", "plover");
+        assertThat(Files.exists(folder.resolve("bad.dxf"))).isFalse();
+        assertThat(export("dxf", "bad.dxf")).isZero();
+        assertThat(job.said()).contains("not checked");
+    }
+
     @Test
     void wrongUseSaysWhatIsPossible() {
         assertThat(export("dwg", "plover.dwg")).isEqualTo(2);
