@@ -51,9 +51,8 @@ public final class MarkerSvg {
     private final Strokes strokes = new Strokes(svg);
 
     /** The cloth on the table, and the corner of the cuttable area on it. */
-    private final Length clothLength;
-
     private final Length clothWidth;
+
     private final Point corner;
 
     private MarkerSvg(Marker marker, MarkerNotes notes) {
@@ -62,7 +61,6 @@ public final class MarkerSvg {
         this.notes = notes;
         this.placements = marker.inLayingOrder();
         this.tints = new Tints(marker.order());
-        clothLength = fabric.spread().onTable(marker.length());
         clothWidth = fabric.laidWidth();
         corner = new Point(
                 fabric.spread().startAllowance().micrometres(),
