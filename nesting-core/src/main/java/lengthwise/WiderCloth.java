@@ -17,6 +17,7 @@ import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
+import lengthwise.model.Shade;
 
 /**
  * A layout on wider cloth of the same kind. What lies on the far fold of a tube, or on the far selvedge, moves out with it, and
@@ -110,6 +111,7 @@ public final class WiderCloth {
 
     private static boolean isTiedAcross(MarkerOrder order) {
         return !order.matchPoints().isEmpty()
+                || order.fabric().shade().flatMap(Shade::crosswise).isPresent()
                 || order.lying().values().stream()
                         .anyMatch(lying ->
                                 lying.border().isPresent() || lying.zone().isPresent());
