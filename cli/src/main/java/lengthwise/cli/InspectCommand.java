@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import lengthwise.drawing.DrawingException;
+import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.job.JobException;
@@ -20,6 +21,7 @@ import lengthwise.report.WholeFile;
 import lengthwise.svg.PatternPicture;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -59,6 +61,9 @@ final class InspectCommand implements Callable<Integer> {
             description = "what one unit of the drawing measures, as \"1 mm\" or \"1 in\", whatever the file says")
     private @Nullable String drawingUnit;
 
+    @Mixin
+    private TileOptions tiles;
+
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
     InspectCommand() {}
 
@@ -66,6 +71,7 @@ final class InspectCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         ScaleStatement scale = scale();
+        Optional<PageGrid> grid = tiles.grid();
         if (picture != null && Files.isDirectory(picture)) {
             throw wrong("--picture " + picture + " is a folder; name a file.");
         }
@@ -73,7 +79,7 @@ final class InspectCommand implements Callable<Integer> {
         boolean allRead = true;
         for (Path drawing : drawings) {
             try {
-                read.add(PatternFile.read(drawing, scale));
+                read.add(PatternFile.read(drawing, scale, grid));
             } catch (DrawingException bad) {
                 err.println("lengthwise: " + bad.getMessage());
                 allRead = false;

@@ -115,6 +115,9 @@ final class MarkerCommand implements Callable<Integer> {
             description = "for drawings: garments of each size (default: ${DEFAULT-VALUE})")
     private int make = 1;
 
+    @Mixin
+    private TileOptions tiles;
+
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
     MarkerCommand() {}
 
@@ -146,9 +149,9 @@ final class MarkerCommand implements Callable<Integer> {
         if (make < 1 || make > 1000) {
             throw wrong("--make takes 1 to 1000 garments, not " + make + ".");
         }
-        if (isJobFile() && (width != null || direction != null || !sizes.isEmpty() || drawingUnit != null)) {
+        if (isJobFile() && (width != null || direction != null || !sizes.isEmpty() || drawingUnit != null || tiles.areSaid())) {
             throw wrong(
-                    "--width, --direction, --size and --drawing-unit go with drawings; a job file says them itself.");
+                    "--width, --direction, --size, --drawing-unit and --tiles go with drawings; a job file says them itself.");
         }
         if (!isJobFile() && whatFits) {
             throw wrong(WHAT_FITS_NEEDS);
@@ -181,7 +184,7 @@ final class MarkerCommand implements Callable<Integer> {
             throw wrong("--width: " + notALength.getMessage());
         }
         return BareJob.of(
-                inputs, out.toAbsolutePath(), new BareJob.Wishes(clothWidth, direction(), sizes, make, scale()));
+                inputs, out.toAbsolutePath(), new BareJob.Wishes(clothWidth, direction(), sizes, make, scale(), tiles.grid()));
     }
 
     private ScaleStatement scale() {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.DrawnPiece;
+import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
@@ -33,16 +34,22 @@ public final class BareJob {
      * @param sizes to make; empty: every size that is drawn
      * @param make garments of each size
      * @param scale of the drawings
+     * @param tiles how the pages of each drawing are laid
      */
     public record Wishes(
-            Length width, Optional<Direction> direction, List<String> sizes, int make, ScaleStatement scale) {
+            Length width,
+            Optional<Direction> direction,
+            List<String> sizes,
+            int make,
+            ScaleStatement scale,
+            Optional<PageGrid> tiles) {
         public Wishes {
             sizes = List.copyOf(sizes);
         }
 
         /** Drawings that state their scale themselves. */
         public Wishes(Length width, Optional<Direction> direction, List<String> sizes, int make) {
-            this(width, direction, sizes, make, ScaleStatement.NONE);
+            this(width, direction, sizes, make, ScaleStatement.NONE, Optional.empty());
         }
     }
 
@@ -63,12 +70,11 @@ public final class BareJob {
         List<JobDrawing> jobDrawings = new ArrayList<>();
         for (Path drawing : drawings) {
             try {
-                pieces.addAll(PatternFile.read(drawing, wishes.scale()).pieces());
+                pieces.addAll(PatternFile.read(drawing, wishes.scale(), wishes.tiles()).pieces());
             } catch (DrawingException unreadable) {
                 throw new JobException(String.valueOf(unreadable.getMessage()));
             }
-            jobDrawings.add(new JobDrawing(
-                    relative(folder, drawing), wishes.scale(), Optional.empty(), Optional.empty(), Optional.empty()));
+            jobDrawings.add(new JobDrawing(relative(folder, drawing), wishes.scale(), wishes.tiles()));
         }
         List<String> roles = roles(pieces);
         List<JobFabric> fabrics =

@@ -41,6 +41,7 @@ public final class FilledJob {
         return new JobDrawing(
                 drawing.file(),
                 drawing.scale(),
+                drawing.tiles(),
                 drawing.size(),
                 drawing.seamAllowance().or(() -> Optional.of(SeamAllowance.INCLUDED)),
                 drawing.arrowMeans().or(() -> Optional.of(ArrowMeaning.GRAIN)));

@@ -48,12 +48,7 @@ public record Job(
     /** Returns the same job with its drawings' paths as seen from another folder. */
     public Job seenFrom(Path other, Path folder) {
         List<JobDrawing> moved = drawings.stream()
-                .map(drawing -> new JobDrawing(
-                        seenFrom(other, folder, drawing.file()),
-                        drawing.scale(),
-                        drawing.size(),
-                        drawing.seamAllowance(),
-                        drawing.arrowMeans()))
+                .map(drawing -> drawing.in(seenFrom(other, folder, drawing.file())))
                 .toList();
         List<JobFabric> cutFrom = fabrics.stream()
                 .map(fabric -> fabric.withCutAlready(

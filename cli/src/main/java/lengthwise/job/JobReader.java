@@ -9,9 +9,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.job.JobStrip.StripLength;
 import lengthwise.job.OrderLine.Measure;
@@ -32,6 +34,9 @@ public final class JobReader {
 
     private static final Length LONGEST_MEASURE = Length.ofMillimetres(100_000);
     private static final Length LARGEST_BOX = Length.ofMillimetres(10_000);
+    private static final Length LARGEST_OVERLAP = Length.ofMillimetres(1000);
+    private static final int MOST_TILES = 200;
+    private static final int MOST_PAGES = 2000;
 
     private final Entry root;
     private final Measuring measuring;
@@ -142,23 +147,25 @@ public final class JobReader {
 
     private JobDrawing drawing(Entry entry) throws JobException {
         if (entry.isText()) {
-            return new JobDrawing(
-                    file(entry), ScaleStatement.NONE, Optional.empty(), Optional.empty(), Optional.empty());
+            return new JobDrawing(file(entry), ScaleStatement.NONE, Optional.empty());
         }
         Fields drawing = entry.fields(
                 "pattern.svg, or {file: pattern.svg, seam-allowance: included}",
                 "file",
                 "drawing-unit",
                 "scale-box",
+                "tiles",
                 "size",
                 "seam-allowance",
                 "arrow-means");
         Optional<Double> unit = drawing.read("drawing-unit", measuring::millimetresPerUnit);
         ScaleStatement scale = new ScaleStatement(
                 unit.map(OptionalDouble::of).orElse(OptionalDouble.empty()), drawing.read("scale-box", this::scaleBox));
+        Optional<PageGrid> tiles = drawing.read("tiles", this::tiles);
         return new JobDrawing(
                 file(drawing.need("file", "pattern.svg")),
                 scale,
+                tiles,
                 drawing.read("size", e -> e.text("the size that the file is drawn in, such as M")),
                 drawing.read("seam-allowance", this::seamAllowance),
                 drawing.read("arrow-means", e -> e.word(ArrowMeaning.class, Set.of())));
@@ -175,6 +182,18 @@ public final class JobReader {
         } catch (InvalidPathException e) {
             throw entry.error("found " + Quote.of(file) + ", which is no path on this computer");
         }
+    }
+
+    private PageGrid tiles(Entry entry) throws JobException {
+        Fields tiles = entry.fields("{columns: 3, overlap: 20 mm}", "columns", "rows", "overlap", "first-page");
+        Optional<Integer> rows =
+                tiles.read("rows", e -> Measuring.count(e, MOST_TILES, "how many rows of pages, such as 4"));
+        return new PageGrid(
+                Measuring.count(tiles.need("columns", "3"), MOST_TILES, "how many pages lie side by side, such as 3"),
+                rows.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                tiles.read("overlap", e -> measuring.notNegative(e, LARGEST_OVERLAP)).orElse(Length.ZERO),
+                tiles.read("first-page", e -> Measuring.count(e, MOST_PAGES, "the number of a page, such as 2"))
+                        .orElse(1));
     }
 
     private ScaleStatement.ScaleBox scaleBox(Entry entry) throws JobException {

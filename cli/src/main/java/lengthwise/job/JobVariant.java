@@ -27,12 +27,7 @@ public final class JobVariant {
     public static String text(Job job, String fabric, JobBuying.Offer offer, Direction direction) {
         List<JobDrawing> drawings = new ArrayList<>();
         for (JobDrawing each : job.drawings()) {
-            drawings.add(new JobDrawing(
-                    drawing(drawings.size(), each),
-                    each.scale(),
-                    each.size(),
-                    each.seamAllowance(),
-                    each.arrowMeans()));
+            drawings.add(each.in(drawing(drawings.size(), each)));
         }
         List<JobFabric> fabrics = job.fabrics().stream()
                 .map(each -> each.withCutAlready(Optional.empty()))

@@ -118,6 +118,17 @@ public final class JobWriter {
                 .scaleBox()
                 .ifPresent(box -> line(
                         "    scale-box: {id: %s, measures: %s}".formatted(quoted(box.id()), length(box.measures()))));
+        drawing.tiles()
+                .ifPresent(tiles -> line(
+                        "    tiles: {columns: %s%s, overlap: %s%s}"
+                                .formatted(
+                                        tiles.columns(),
+                                        tiles.rows().isPresent()
+                                                ? ", rows: " + tiles.rows().getAsInt()
+                                                : "",
+                                        length(tiles.overlap()),
+                                        tiles.firstPage() == 1 ? "" : ", first-page: " + tiles.firstPage()),
+                        "its pages make one drawing"));
         drawing.seamAllowance()
                 .ifPresent(allowance ->
                         line("    seam-allowance: " + seamAllowance(allowance), "included, or the length to add"));

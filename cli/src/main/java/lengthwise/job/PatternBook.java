@@ -90,7 +90,7 @@ final class PatternBook {
 
     private static PatternDrawing read(JobDrawing drawing, Path file) throws JobException {
         try {
-            return PatternFile.read(file, drawing.scale());
+            return PatternFile.read(file, drawing.scale(), drawing.tiles());
         } catch (DrawingException unreadable) {
             throw new JobException(String.valueOf(unreadable.getMessage()));
         }

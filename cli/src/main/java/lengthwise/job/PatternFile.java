@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lengthwise.drawing.DrawingException;
+import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.dxf.DxfPattern;
@@ -18,14 +19,19 @@ public final class PatternFile {
     /**
      * Reads a file and recognises its pieces.
      *
+     * @param tiles how its pages are laid to make one drawing, where said
      * @throws DrawingException if the file cannot be read, with its place and what to do
      */
-    public static PatternDrawing read(Path file, ScaleStatement scale) throws DrawingException {
+    public static PatternDrawing read(Path file, ScaleStatement scale, Optional<PageGrid> tiles)
+            throws DrawingException {
         String name = file.toString().toLowerCase(Locale.ROOT);
-        if (name.endsWith(".dxf")) {
-            return DxfPattern.read(file, scale);
+        if (name.endsWith(".pdf")) {
+            return PdfPattern.read(file, scale, tiles);
         }
-        return name.endsWith(".pdf") ? PdfPattern.read(file, scale, Optional.empty()) : SvgPattern.read(file, scale);
+        if (tiles.isPresent()) {
+            throw new DrawingException(file + " is one drawing; tiles are said of a PDF of several pages.");
+        }
+        return name.endsWith(".dxf") ? DxfPattern.read(file, scale) : SvgPattern.read(file, scale);
     }
 
     /**

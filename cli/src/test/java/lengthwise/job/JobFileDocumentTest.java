@@ -47,6 +47,7 @@ class JobFileDocumentTest {
                 "nonsense: 1",
                 "drawings: [{nonsense: 1}]\nfabrics: {a: {width: 1 m}}",
                 "drawings: [{scale-box: {nonsense: 1}}]\nfabrics: {a: {width: 1 m}}",
+                "drawings: [{tiles: {nonsense: 1}}]\nfabrics: {a: {width: 1 m}}",
                 "fabrics: {a: {nonsense: 1}}",
                 "fabrics: {a: {width: 1 m, unusable-edge: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m, repeat: {nonsense: 1}}}",

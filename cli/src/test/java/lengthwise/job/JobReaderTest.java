@@ -61,6 +61,7 @@ class JobReaderTest {
                         new ScaleStatement(
                                 OptionalDouble.empty(), Optional.of(new ScaleStatement.ScaleBox("box", mm(100)))),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.of(SeamAllowance.INCLUDED),
                         Optional.of(ArrowMeaning.GRAIN)));
         assertThat(file.path(job.drawings().get(0))).isEqualTo(Path.of("work", "plover.svg"));

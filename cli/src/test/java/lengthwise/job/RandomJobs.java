@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
+import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.drawing.ScaleStatement.ScaleBox;
 import lengthwise.job.JobFabric.Across;
@@ -155,6 +157,11 @@ final class RandomJobs {
         return new JobDrawing(
                 file,
                 scale,
+                maybe(() -> new PageGrid(
+                        random.nextInt(1, 200),
+                        chance() ? OptionalInt.of(random.nextInt(1, 200)) : OptionalInt.empty(),
+                        length(1_000_000),
+                        random.nextInt(1, 2000))),
                 Optional.empty(),
                 maybe(() -> chance() ? SeamAllowance.INCLUDED : new SeamAllowance(length(20_000))),
                 maybe(() -> one(ArrowMeaning.values())));
