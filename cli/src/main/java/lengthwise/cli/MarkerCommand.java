@@ -149,7 +149,8 @@ final class MarkerCommand implements Callable<Integer> {
         if (make < 1 || make > 1000) {
             throw wrong("--make takes 1 to 1000 garments, not " + make + ".");
         }
-        if (isJobFile() && (width != null || direction != null || !sizes.isEmpty() || drawingUnit != null || tiles.areSaid())) {
+        if (isJobFile()
+                && (width != null || direction != null || !sizes.isEmpty() || drawingUnit != null || tiles.areSaid())) {
             throw wrong(
                     "--width, --direction, --size, --drawing-unit and --tiles go with drawings; a job file says them itself.");
         }
@@ -184,7 +185,9 @@ final class MarkerCommand implements Callable<Integer> {
             throw wrong("--width: " + notALength.getMessage());
         }
         return BareJob.of(
-                inputs, out.toAbsolutePath(), new BareJob.Wishes(clothWidth, direction(), sizes, make, scale(), tiles.grid()));
+                inputs,
+                out.toAbsolutePath(),
+                new BareJob.Wishes(clothWidth, direction(), sizes, make, scale(), tiles.grid()));
     }
 
     private ScaleStatement scale() {

@@ -70,7 +70,8 @@ public final class BareJob {
         List<JobDrawing> jobDrawings = new ArrayList<>();
         for (Path drawing : drawings) {
             try {
-                pieces.addAll(PatternFile.read(drawing, wishes.scale(), wishes.tiles()).pieces());
+                pieces.addAll(PatternFile.read(drawing, wishes.scale(), wishes.tiles())
+                        .pieces());
             } catch (DrawingException unreadable) {
                 throw new JobException(String.valueOf(unreadable.getMessage()));
             }

@@ -191,7 +191,8 @@ public final class JobReader {
         return new PageGrid(
                 Measuring.count(tiles.need("columns", "3"), MOST_TILES, "how many pages lie side by side, such as 3"),
                 rows.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                tiles.read("overlap", e -> measuring.notNegative(e, LARGEST_OVERLAP)).orElse(Length.ZERO),
+                tiles.read("overlap", e -> measuring.notNegative(e, LARGEST_OVERLAP))
+                        .orElse(Length.ZERO),
                 tiles.read("first-page", e -> Measuring.count(e, MOST_PAGES, "the number of a page, such as 2"))
                         .orElse(1));
     }

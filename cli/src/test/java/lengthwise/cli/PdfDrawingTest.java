@@ -91,7 +91,9 @@ class PdfDrawingTest {
     /** Two pages of 612 points that overlap by 36 (half an inch), with a band of 1000 points, 13.89 in, over both. */
     private void drawTiles() throws IOException {
         String band = "50 100 1000 144 re S";
-        job.write("band.pdf", """
+        job.write(
+                "band.pdf",
+                """
                 %%PDF-1.4
                 1 0 obj << /Type /Catalog /Pages 2 0 R >> endobj
                 2 0 obj << /Type /Pages /Kids [3 0 R 5 0 R] /Count 2 /MediaBox [0 0 612 792] >> endobj
@@ -108,7 +110,7 @@ class PdfDrawingTest {
                 endstream
                 endobj
                 """.formatted(band.length(), band, band.length() + 18, band)
-                + "trailer << /Size 7 /Root 1 0 R >>\n%%EOF\n");
+                        + "trailer << /Size 7 /Root 1 0 R >>\n%%EOF\n");
     }
 
     @Test
@@ -140,7 +142,8 @@ class PdfDrawingTest {
         job.write("plain.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'/>");
         assertThat(job.run("inspect", job.path("plain.svg"), "--tiles", "2")).isEqualTo(3);
         assertThat(job.said()).contains("plain.svg is one drawing; tiles are said of a PDF");
-        assertThat(job.run("inspect", job.path("band.pdf"), "--first-tile", "2")).isEqualTo(2);
+        assertThat(job.run("inspect", job.path("band.pdf"), "--first-tile", "2"))
+                .isEqualTo(2);
         assertThat(job.run("inspect", job.path("band.pdf"), "--tiles", "2", "--first-tile", "3"))
                 .isEqualTo(3);
         assertThat(job.said()).contains("band.pdf has 2 pages");

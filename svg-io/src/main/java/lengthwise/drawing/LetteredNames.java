@@ -1,5 +1,6 @@
 package lengthwise.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -40,16 +41,30 @@ final class LetteredNames {
     private LetteredNames() {}
 
     static Optional<String> of(List<String> lines) {
-        return lines.stream()
+        return whole(lines).stream()
                 .map(line -> END.split(NUMBER.matcher(line).replaceFirst(""), 2)[0].strip())
                 .filter(LetteredNames::isName)
                 .findFirst();
     }
 
+    /** Puts a word together that is broken at the end of a line. */
+    private static List<String> whole(List<String> lines) {
+        List<String> whole = new ArrayList<>();
+        for (String line : lines) {
+            int last = whole.size() - 1;
+            if (last >= 0 && whole.get(last).endsWith("-")) {
+                whole.set(last, whole.get(last) + line);
+            } else {
+                whole.add(line);
+            }
+        }
+        return whole;
+    }
+
     private static boolean isName(String words) {
         List<String> all = Names.words(words).toList();
         return words.length() <= LONGEST
-                && !all.isEmpty()
+                && all.stream().anyMatch(word -> word.length() > 1)
                 && all.stream().noneMatch(NO_NAMES::contains)
                 && SizeNames.of(words).isEmpty()
                 && !MarkKind.isAllThereIs(words);

@@ -16,14 +16,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import java.util.zip.DeflaterOutputStream;
 import lengthwise.drawing.DrawingException;
+import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
+import lengthwise.model.Length;
 import lengthwise.testing.SampleMarkers;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -290,7 +293,7 @@ class HostilePdfTest {
         assertThat(refused.getMessage())
                 .startsWith("p.pdf")
                 .doesNotContain("\n")
-                .containsAnyOf("export", "save", "take", "remove");
+                .containsAnyOf("export", "save", "take", "remove", "correct");
         if (refused.getCause() instanceof RuntimeException broken) {
             StackTraceElement where = Arrays.stream(broken.getStackTrace())
                     .filter(frame -> !frame.getClassName().startsWith("java."))
@@ -360,11 +363,14 @@ class HostilePdfTest {
     private static void damage(List<byte[]> files, long seed) {
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
         byte[] damaged = damaged(files.get(random.nextInt(files.size())), random);
+        Optional<PageGrid> grid = random.nextInt(4) == 0
+                ? Optional.of(new PageGrid(2, OptionalInt.empty(), Length.ofMillimetres(random.nextInt(30)), 1))
+                : Optional.empty();
         assertTimeout(
                 LONGEST,
                 () -> {
                     try {
-                        assertThat(PdfPattern.read("p.pdf", damaged, ScaleStatement.NONE, Optional.empty())
+                        assertThat(PdfPattern.read("p.pdf", damaged, ScaleStatement.NONE, grid)
                                         .pieces())
                                 .isNotNull();
                     } catch (DrawingException refused) {
@@ -388,6 +394,7 @@ class HostilePdfTest {
         files.add(PdfReaderTest.layered("/OFF [LARGE]"));
         files.add(PdfReaderTest.lettered());
         files.add(PdfReaderTest.coded());
+        files.add(TapedPagesTest.cutApart(10, 0, ""));
         files.add(PiecePrint.of(Sheets.painting(SampleMarkers.singleLayer()), Sheets.on("A3"))
                 .bytes());
         return files;

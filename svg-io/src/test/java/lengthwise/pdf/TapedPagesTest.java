@@ -72,7 +72,7 @@ class TapedPagesTest {
         return cutApart(overlap, drift, "");
     }
 
-    private static byte[] cutApart(double overlap, double drift, String onEach) {
+    static byte[] cutApart(double overlap, double drift, String onEach) {
         WrittenByHand file = new WrittenByHand();
         for (int row = 1; row >= 0; row--) {
             for (int column = 0; column < 3; column++) {
