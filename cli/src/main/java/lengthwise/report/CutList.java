@@ -1,7 +1,10 @@
 package lengthwise.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import lengthwise.model.Bundle;
 import lengthwise.model.Cut;
 import lengthwise.model.CutOut;
@@ -17,12 +20,22 @@ import lengthwise.model.Placement;
  */
 record CutList(List<Line> lines) {
     /**
-     * One piece of one garment, or of a filler that is laid.
+     * One piece of one garment, or all fillers of one kind that are laid.
      *
+     * @param garment of fillers, the first
      * @param wanted how many pieces of cloth the order asks for
      * @param found those on the marker, with their numbers there
      */
     record Line(Garment garment, boolean filler, String piece, int wanted, List<Found> found) {
+        private Line and(Line other) {
+            return new Line(
+                    garment,
+                    filler,
+                    piece,
+                    wanted + other.wanted,
+                    Stream.concat(found.stream(), other.found.stream()).toList());
+        }
+
         boolean isComplete() {
             return found.size() == wanted;
         }
@@ -40,6 +53,7 @@ record CutList(List<Line> lines) {
             }
         }
         List<Line> lines = new ArrayList<>();
+        Map<String, Line> fillers = new LinkedHashMap<>();
         List<Bundle> garments = marker.order().bundles();
         for (Bundle bundle : marker.order().withAllFillers()) {
             boolean filler = !garments.contains(bundle);
@@ -59,9 +73,15 @@ record CutList(List<Line> lines) {
                         .filter(one -> one.cutOut.garment().equals(bundle.garment())
                                 && one.cutOut.piece().name().equals(name))
                         .toList();
-                lines.add(new Line(bundle.garment(), filler, name, wanted, found));
+                Line line = new Line(bundle.garment(), filler, name, wanted, found);
+                if (filler) {
+                    fillers.merge(name, line, Line::and);
+                } else {
+                    lines.add(line);
+                }
             }
         }
+        lines.addAll(fillers.values());
         return new CutList(lines);
     }
 

@@ -23,20 +23,22 @@ final class CutListTable {
                 .line();
         html.close().line();
         Garment last = null;
+        boolean fillers = false;
         for (CutList.Line line : list.lines()) {
-            if (!line.garment().equals(last)) {
+            if (!(fillers && line.filler()) && !line.garment().equals(last)) {
                 if (last != null) {
                     html.close().line();
                 }
                 html.open("tbody", "class", "together").line();
                 last = line.garment();
+                fillers = line.filler();
                 String size = last.size().name();
                 html.open("tr", "class", "group");
                 html.element(
                                 "td",
-                                (line.filler() ? "filler " : "garment ")
-                                        + last.number()
-                                        + (size.isEmpty() ? "" : ", size " + size),
+                                fillers
+                                        ? "fillers"
+                                        : "garment " + last.number() + (size.isEmpty() ? "" : ", size " + size),
                                 "colspan",
                                 "5")
                         .close()

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
@@ -71,11 +70,10 @@ final class CuttingSteps {
         }
         tied(marker).forEach(steps::add);
         fabric.shade().ifPresent(shade -> steps.add(ofOneShade(marker, shade)));
-        List<StraightBlock> blocks = StraightBlock.on(marker);
-        if (!blocks.isEmpty()) {
-            steps.add(blocks.stream().map(StraightBlock::sentence).collect(Collectors.joining(" ")) + " "
-                    + StraightBlock.howToCut(blocks));
-        }
+        boolean blocks = !StraightBlock.on(marker).isEmpty();
+        steps.add((blocks ? "Cut the straight-cut blocks out whole, as said below, then the rest" : "Cut")
+                + " in the order of the numbers, from the start of the marker. As you lift a piece off, write on it what it"
+                + " is, and L or R, and tick it on the cut list.");
         return List.copyOf(steps);
     }
 

@@ -1,5 +1,6 @@
 package lengthwise.report;
 
+import java.nio.charset.StandardCharsets;
 import lengthwise.svg.Markup;
 
 /** The frame of an HTML page of ours: one file, no script, nothing fetched, made to be printed on A4 or letter. */
@@ -14,9 +15,11 @@ final class Page {
             h2 { font-size: 14pt; font-weight: 600; margin: 0 0 2mm; padding-top: 3mm; border-top: 0.6mm solid #1c2a30; }
             h3 { font-size: 10.5pt; margin: 5mm 0 1.5mm; break-after: avoid; }
             p { margin: 1mm 0; }
+            p, li, td { overflow-wrap: anywhere; }
             ul, ol { margin: 1mm 0; padding-left: 6mm; }
             li { margin: 0.6mm 0; }
             section { margin-top: 9mm; }
+            a { color: #1d4f91; }
             .quiet { color: #56646a; }
             .picture { display: block; margin: 3mm 0; break-inside: avoid; }
             .figures { display: flex; flex-wrap: wrap; gap: 2mm 9mm; margin: 3mm 0; }
@@ -36,8 +39,9 @@ final class Page {
             .group td { font-weight: 600; padding-top: 2.5mm; }
             .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.3mm solid #1c2a30; margin-right: 1mm;
               vertical-align: -0.6mm; }
-            .tint { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.2mm solid #1c2a30; margin-right: 2mm;
-              vertical-align: -0.6mm; }
+            .tint { display: inline-block; width: 4.4mm; height: 4.2mm; border: 0.2mm solid #1c2a30; margin-right: 2mm;
+              font: 600 7.5pt/3.8mm Arial, Helvetica, 'Liberation Sans', sans-serif; text-align: center;
+              print-color-adjust: exact; -webkit-print-color-adjust: exact; }
             .wrong { font-weight: 700; text-decoration: underline; }
             .sheet { font-size: 8.5pt; }
             .sheet th, .sheet td { padding: 0.6mm 1.4mm 0.6mm 0; }
@@ -46,7 +50,7 @@ final class Page {
             .sheet th.over { text-align: center; padding-left: 4mm; }
             @media print {
               body { max-width: none; margin: 0; padding: 0; }
-              section.fabric + section { break-before: page; margin-top: 0; }
+              section.fabric + section.fabric { break-before: page; margin-top: 0; }
             }
             """;
 
@@ -68,6 +72,27 @@ final class Page {
     /** Ends the page and returns its text. */
     String text() {
         return html.close().close().line().toString();
+    }
+
+    /** Writes a link to a file beside the page, by its name, which is there on paper too. */
+    static void link(Markup html, String fileName) {
+        html.element("a", fileName, "href", href(fileName));
+    }
+
+    /** A link beside this page; letters that a link may not hold are written by their bytes. */
+    static String href(String fileName) {
+        StringBuilder link = new StringBuilder("./");
+        for (byte b : fileName.getBytes(StandardCharsets.UTF_8)) {
+            char c = (char) (b & 0xff);
+            if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || "-_.".indexOf(c) >= 0) {
+                link.append(c);
+            } else {
+                link.append('%')
+                        .append(Character.toUpperCase(Character.forDigit(c >> 4, 16)))
+                        .append(Character.toUpperCase(Character.forDigit(c & 15, 16)));
+            }
+        }
+        return link.toString();
     }
 
     static void cells(Markup html, String kind, String... texts) {

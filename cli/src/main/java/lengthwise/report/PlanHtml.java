@@ -128,12 +128,11 @@ final class PlanHtml {
                                         lay.allPlies() == 1 ? "1 ply" : lay.allPlies() + " plies"))
                 .line();
         MarkerPicture.draw(html, cloth.lays().get(number).marker(), TALLEST_PICTURE);
-        html.open("p", "class", "quiet")
-                .element("a", name + ".svg", "href", name + ".svg")
-                .element("span", " · ")
-                .element("a", "placement sheet", "href", name + "-placement.html")
-                .close()
-                .line();
+        html.open("p", "class", "quiet").text("Marker ");
+        Page.link(html, name + ".svg");
+        html.text(" · placement sheet ");
+        Page.link(html, name + "-placement.html");
+        html.close().line();
         html.close().line();
     }
 
@@ -169,16 +168,15 @@ final class PlanHtml {
     }
 
     private void cautions() {
-        html.open("section").line();
+        html.open("section", "class", "together").line();
         html.element("h3", "Before you cut").line();
         Page.list(
                 html,
                 "ul",
                 List.of(
                         "Let knit cloth rest before it is spread, lay every ply without pulling, and line up one edge.",
-                        "Spread one ply, lay the marker on it and measure: a marker must not run off the cloth.",
-                        "Blades, electric knives and lasers injure, and elastane, PVC and nylon give off harmful fumes when burnt. "
-                                + "Follow the machine's manual and local codes, and let trained people work."));
+                        "Spread one ply, lay the marker on it and measure: a marker must not run off the cloth."));
         html.close().line();
+        Cautions.write(html);
     }
 }

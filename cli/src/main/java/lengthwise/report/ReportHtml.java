@@ -1,10 +1,10 @@
 package lengthwise.report;
 
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.Run;
@@ -25,6 +25,9 @@ import lengthwise.svg.Markup;
 final class ReportHtml {
     private static final Length METRE = Length.ofMillimetres(1000);
     private static final Length YARD = Length.ofMillimetres(914.4);
+
+    /** A share of the bar that is narrower has no letter in it: the table has them in the same order. */
+    private static final double LETTER_MM = 4;
 
     private final Run run;
     private final List<String> names;
@@ -56,7 +59,7 @@ final class ReportHtml {
         for (int i = 0; i < names.size(); i++) {
             fabric(run.fabrics().get(i), names.get(i));
         }
-        care();
+        Cautions.write(html);
         making();
         return page.text();
     }
@@ -87,15 +90,23 @@ final class ReportHtml {
             html.close().line();
         }
         html.close().line();
-        List<OptionalDouble> costs =
-                run.fabrics().stream().map(fabric -> fabric.purchase().cost()).toList();
-        if (costs.size() > 1 && costs.stream().allMatch(OptionalDouble::isPresent)) {
-            double sum = costs.stream().mapToDouble(OptionalDouble::getAsDouble).sum();
+        if (run.fabrics().size() > 1 && cost(run).isPresent()) {
             html.open("tfoot").open("tr", "class", "sum");
-            html.element("td", "All fabrics", "colspan", "6").element("td", Figures.money(sum), "class", "number");
+            html.element("td", "All fabrics", "colspan", "6").element("td", cost(cost(run)), "class", "number");
             html.close().close().line();
         }
         html.close().line();
+    }
+
+    /** Returns the sum of the costs as they are shown; empty where the price of a fabric is not known. */
+    static OptionalDouble cost(Run run) {
+        List<OptionalDouble> costs =
+                run.fabrics().stream().map(fabric -> fabric.purchase().cost()).toList();
+        return costs.stream().allMatch(OptionalDouble::isPresent)
+                ? OptionalDouble.of(costs.stream()
+                        .mapToDouble(cost -> Double.parseDouble(Figures.money(cost.getAsDouble())))
+                        .sum())
+                : OptionalDouble.empty();
     }
 
     private static String cost(OptionalDouble cost) {
@@ -115,10 +126,11 @@ final class ReportHtml {
         html.element("h2", marker.order().fabric().name());
         figures(fabricRun);
         MarkerPicture.draw(html, marker, 110);
-        html.open("p", "class", "quiet").text("Numbers are in laying order, as on the ");
-        html.element("a", "placement sheet", "href", href(name + "-placement.html"));
-        html.text(". To cut from, print the ").element("a", "marker at true scale", "href", href(name + ".svg"));
-        html.text(" and measure its check squares first.").close().line();
+        html.open("p", "class", "quiet").text("Numbers are in laying order, as on the placement sheet, ");
+        Page.link(html, name + "-placement.html");
+        html.text(". To cut from, print the marker at true scale, ");
+        Page.link(html, name + ".svg");
+        html.text(", and measure its check squares first.").close().line();
         purchase(fabricRun);
         waste(fabricRun);
         leftovers(fabricRun);
@@ -126,26 +138,12 @@ final class ReportHtml {
         assumptions(fabricRun);
         html.element("h3", "Spread and cut");
         Page.list(html, "ol", CuttingSteps.of(marker));
+        blocks(StraightBlock.on(marker));
+        strips(FoldedStrip.on(marker));
         CutListTable.write(html, CutList.of(marker));
         fillers(fabricRun.fillers());
         surplus(fabricRun.surplus());
         html.close().line();
-    }
-
-    /** A link beside this page; letters that a link may not hold are written by their bytes. */
-    private static String href(String fileName) {
-        StringBuilder link = new StringBuilder("./");
-        for (byte b : fileName.getBytes(StandardCharsets.UTF_8)) {
-            char c = (char) (b & 0xff);
-            if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || "-_.".indexOf(c) >= 0) {
-                link.append(c);
-            } else {
-                link.append('%')
-                        .append(Character.toUpperCase(Character.forDigit(c >> 4, 16)))
-                        .append(Character.toUpperCase(Character.forDigit(c & 15, 16)));
-            }
-        }
-        return link.toString();
     }
 
     private void figures(FabricRun fabricRun) {
@@ -252,20 +250,23 @@ final class ReportHtml {
         Fabric fabric = fabricRun.marker().order().fabric();
         Waste waste = Waste.of(fabricRun.marker(), fabricRun.purchase());
         html.open("div", "class", "together").element("h3", "Where the cloth goes");
-        bar(waste);
+        List<Share> shares = Share.of(waste);
+        bar(shares, waste.bought());
         html.open("table").line().open("thead").line();
-        html.open("tr").element("th", "");
+        html.open("tr").element("th", "in the bar, from the left");
         html.element("th", "m²", "class", "number").element("th", "sq yd", "class", "number");
         html.element("th", "share", "class", "number").close().line();
         html.close().line().open("tbody").line();
-        area("in the pieces", "#9db8ab", waste.pieces(), waste.bought());
-        area("between the pieces", "#e3b98a", waste.betweenPieces(), waste.bought());
-        area("along the edges, not cuttable", "#8c979b", waste.edges(), waste.bought());
-        area("at both ends", "#5a666b", waste.ends(), waste.bought());
-        if (waste.allowances() > 0) {
-            area("bought for squaring and flaws", "#c7b6d0", waste.allowances(), waste.bought());
+        for (Share share : shares) {
+            html.open("tr").open("td");
+            html.element("span", share.letter, "class", "tint", "style", "background: " + share.fill)
+                    .text(share.what)
+                    .close();
+            html.element("td", Figures.squareMetres(share.area), "class", "number");
+            html.element("td", Figures.squareYards(share.area), "class", "number");
+            html.element("td", Figures.percent(share.area / waste.bought()), "class", "number");
+            html.close().line();
         }
-        area("left over from the shop's step, still whole cloth", "#ffffff", waste.leftOver(), waste.bought());
         html.open("tr", "class", "sum")
                 .element("td", fabric.isWashedFirst() ? "bought, as it measures washed" : "bought");
         html.element("td", Figures.squareMetres(waste.bought()), "class", "number");
@@ -285,7 +286,26 @@ final class ReportHtml {
                 .line();
     }
 
-    private void bar(Waste waste) {
+    /** A kind of cloth, with a letter for who cannot tell the fills apart. */
+    private record Share(String letter, String what, String fill, double area) {
+        static List<Share> of(Waste waste) {
+            return Stream.of(
+                            new Share("A", "in the pieces", "#b9d0c4", waste.pieces()),
+                            new Share("B", "between the pieces", "#e3b98a", waste.betweenPieces()),
+                            new Share("C", "along the edges, not cuttable", "#c3cbce", waste.edges()),
+                            new Share("D", "at both ends", "#98a2a6", waste.ends()),
+                            new Share("E", "bought for squaring and flaws", "#dccfe2", waste.allowances()),
+                            new Share(
+                                    "F",
+                                    "left over from the shop's step, still whole cloth",
+                                    "#ffffff",
+                                    waste.leftOver()))
+                    .filter(share -> !share.letter.equals("E") || share.area > 0)
+                    .toList();
+        }
+    }
+
+    private void bar(List<Share> shares, double bought) {
         html.open(
                 "svg",
                 "xmlns",
@@ -301,12 +321,8 @@ final class ReportHtml {
                 "aria-label",
                 "Shares of the cloth, as in the table");
         double x = 0.2;
-        double[] areas = {
-            waste.pieces(), waste.betweenPieces(), waste.edges(), waste.ends(), waste.allowances(), waste.leftOver()
-        };
-        List<String> fills = List.of("#9db8ab", "#e3b98a", "#8c979b", "#5a666b", "#c7b6d0", "#ffffff");
-        for (int i = 0; i < areas.length; i++) {
-            double wide = Math.max(0, areas[i] / waste.bought() * 179.6);
+        for (Share share : shares) {
+            double wide = Math.max(0, share.area / bought * 179.6);
             html.empty(
                     "rect",
                     "x",
@@ -318,25 +334,75 @@ final class ReportHtml {
                     "height",
                     "7.6",
                     "fill",
-                    fills.get(i),
+                    share.fill,
                     "stroke",
                     "#1c2a30",
                     "stroke-width",
                     "0.2");
+            if (wide > LETTER_MM) {
+                html.element(
+                        "text",
+                        share.letter,
+                        "x",
+                        Figures.fixed(x + wide / 2, 2),
+                        "y",
+                        "5.1",
+                        "font-size",
+                        "3.2",
+                        "font-weight",
+                        "bold",
+                        "text-anchor",
+                        "middle",
+                        "fill",
+                        "#1c2a30");
+            }
             x += wide;
         }
         html.close().line();
     }
 
-    private void area(String what, String fill, double area, double bought) {
-        html.open("tr").open("td");
-        html.element("span", "", "class", "tint", "style", "background: " + fill)
-                .text(what)
-                .close();
-        html.element("td", Figures.squareMetres(area), "class", "number");
-        html.element("td", Figures.squareYards(area), "class", "number");
-        html.element("td", Figures.percent(area / bought), "class", "number");
-        html.close().line();
+    private void blocks(List<StraightBlock> blocks) {
+        if (blocks.isEmpty()) {
+            return;
+        }
+        html.element("h3", "Straight-cut blocks");
+        html.element("p", StraightBlock.howToCut(blocks)).line();
+        Page.list(html, "ul", blocks.stream().map(StraightBlock::sentence).toList());
+    }
+
+    private void strips(List<FoldedStrip.Kind> kinds) {
+        if (kinds.isEmpty()) {
+            return;
+        }
+        html.element("h3", "Ties and strips");
+        html.element(
+                        "p",
+                        "To cut one to length, fold the strip end to end without stretching it, measure the half length"
+                                + " from the fold, and trim both ends as one: never at the fold.")
+                .line();
+        html.open("table").line().open("thead").line();
+        boolean sized = kinds.stream().anyMatch(kind -> !kind.strip().size().isEmpty());
+        html.open("tr").element("th", "strip");
+        if (sized) {
+            html.element("th", "size");
+        }
+        html.element("th", "pieces", "class", "number").element("th", "cut width");
+        html.element("th", "half length, folded")
+                .element("th", "whole length")
+                .close()
+                .line();
+        html.close().line().open("tbody").line();
+        for (FoldedStrip.Kind kind : kinds) {
+            html.open("tr").element("td", kind.strip().piece());
+            if (sized) {
+                html.element("td", kind.strip().size());
+            }
+            html.element("td", Integer.toString(kind.count()), "class", "number");
+            html.element("td", LengthWords.both(kind.strip().width()));
+            html.element("td", LengthWords.both(kind.strip().half()));
+            html.element("td", LengthWords.both(kind.strip().whole())).close().line();
+        }
+        html.close().line().close().line();
     }
 
     private void costs(FabricRun fabricRun) {
@@ -421,25 +487,6 @@ final class ReportHtml {
             html.element("h3", "Cut and not ordered");
             Page.list(html, "ul", surplus);
         }
-    }
-
-    private void care() {
-        html.open("section").line().element("h2", "Take care");
-        Page.list(
-                html,
-                "ul",
-                List.of(
-                        "These figures are for planning. Print a page and measure it, and cut a sample first: cloth cut"
-                                + " wrong is gone.",
-                        "Blades: close or lock a rotary cutter after every cut, keep fingers behind the ruler's edge, cut"
-                                + " away from yourself, wear shoes.",
-                        "Electric knives: guard down to just above the cloth, the other hand out of the blade's way, cable"
-                                + " off the table, never left running.",
-                        "Needles and pins: count them, and keep them out of the path of any blade.",
-                        "Lasers: never on PVC or vinyl, which gives off hydrogen chloride. Elastane, nylon and polyester"
-                                + " melt, may burn and give off harmful fumes: extraction on, fire watch, never left alone.",
-                        "The machine's manual, local codes and trained people go before anything said here."));
-        html.close().line();
     }
 
     private void making() {

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.Run;
@@ -73,6 +74,7 @@ final class ReportJson {
             fabric(run.fabrics().get(i), names.get(i));
         }
         json.writeEndArray();
+        cost(ReportHtml.cost(run));
         strings("warnings", run.warnings());
         json.writeEndObject();
     }
@@ -116,11 +118,20 @@ final class ReportJson {
         length("buy_mm", purchase.buy());
         length("sold_by_mm", fabric.soldBy());
         json.writeEndObject();
-        if (purchase.cost().isPresent()) {
-            number("cost", purchase.cost().getAsDouble(), 2);
-        } else {
-            json.writeNullField("cost");
+        length("end_allowance_mm", fabric.spread().endAllowance());
+        length("laid_length_mm", fabric.spread().onTable(marker.length()));
+        json.writeObjectFieldStart("shrinkage");
+        number("lengthwise", fabric.shrinkage().lengthwise(), 6);
+        number("crosswise", fabric.shrinkage().crosswise(), 6);
+        json.writeEndObject();
+        number("flaws_share", fabric.buying().flaws(), 6);
+        if (fabric.price().isPresent()) {
+            json.writeObjectFieldStart("price");
+            number("amount", fabric.price().get().amount(), 2);
+            length("per_mm", fabric.price().get().per());
+            json.writeEndObject();
         }
+        cost(purchase.cost());
         if (fabric.onHand().isPresent()) {
             length("on_hand_mm", fabric.onHand().get().length());
             length("left_mm", marker.left().orElseThrow());
@@ -132,9 +143,13 @@ final class ReportJson {
         number("ends_mm2", waste.ends(), 1);
         number("allowances_mm2", waste.allowances(), 1);
         number("left_over_mm2", waste.leftOver(), 1);
+        number("bought_mm2", waste.bought(), 1);
         json.writeEndObject();
         pieces(marker);
+        cutList(marker);
         blocks(marker);
+        strips(marker);
+        strings("steps", CuttingSteps.of(marker));
         leftovers(marker, purchase);
         json.writeArrayFieldStart("assumptions");
         for (FabricRun.Assumption assumption : run.assumptions()) {
@@ -169,6 +184,39 @@ final class ReportJson {
         json.writeEndArray();
     }
 
+    private void cutList(Marker marker) throws IOException {
+        json.writeArrayFieldStart("cut_list");
+        for (CutList.Line line : CutList.of(marker).lines()) {
+            json.writeStartObject();
+            json.writeStringField("piece", line.piece());
+            json.writeStringField("size", line.garment().size().name());
+            if (line.filler()) {
+                json.writeBooleanField("filler", true);
+            } else {
+                json.writeNumberField("garment", line.garment().number());
+            }
+            json.writeNumberField("wanted", line.wanted());
+            json.writeNumberField("laid", line.found().size());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void strips(Marker marker) throws IOException {
+        json.writeArrayFieldStart("strips");
+        for (FoldedStrip.Kind kind : FoldedStrip.on(marker)) {
+            json.writeStartObject();
+            json.writeStringField("piece", kind.strip().piece());
+            json.writeStringField("size", kind.strip().size());
+            json.writeNumberField("pieces", kind.count());
+            length("cut_width_mm", kind.strip().width());
+            length("half_length_mm", kind.strip().half());
+            length("whole_length_mm", kind.strip().whole());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
     private void blocks(Marker marker) throws IOException {
         json.writeArrayFieldStart("straight_cut_blocks");
         for (StraightBlock block : StraightBlock.on(marker)) {
@@ -181,6 +229,8 @@ final class ReportJson {
             length("strip_width_mm", block.strip());
             length("strip_length_mm", block.side());
             length("gap_mm", block.gap());
+            length("every_mm", block.pitch());
+            length("block_width_mm", block.breadth());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -217,6 +267,14 @@ final class ReportJson {
 
     private void number(String name, double value, int digits) throws IOException {
         json.writeNumberField(name, BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP));
+    }
+
+    private void cost(OptionalDouble cost) throws IOException {
+        if (cost.isPresent()) {
+            number("cost", cost.getAsDouble(), 2);
+        } else {
+            json.writeNullField("cost");
+        }
     }
 
     private void strings(String name, List<String> values) throws IOException {

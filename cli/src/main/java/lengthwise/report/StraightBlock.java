@@ -94,11 +94,13 @@ record StraightBlock(String pieces, List<Integer> numbers, Length strip, Length 
                 new Length(first.gap));
     }
 
-    private Length pitch() {
+    /** Returns the way from one strip to the next. */
+    Length pitch() {
         return strip.plus(gap);
     }
 
-    private Length breadth() {
+    /** Returns the width of all strips and the gaps between them. */
+    Length breadth() {
         return pitch().times(numbers.size()).minus(gap);
     }
 
