@@ -1,6 +1,7 @@
 package lengthwise;
 
 import java.util.List;
+import java.util.Optional;
 import lengthwise.check.Violation;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
@@ -15,9 +16,21 @@ public sealed interface MarkerAnswer {
      *
      * @param lowerBound no marker for this order can be shorter
      * @param surplus what is cut that nobody ordered
+     * @param onGrain how long the marker came with every piece on its grain, where some are tilted because that is shorter
      */
-    record Made(Marker marker, Length lowerBound, List<String> surplus, Progress progress, StopReason reason)
-            implements MarkerAnswer {}
+    record Made(
+            Marker marker,
+            Length lowerBound,
+            List<String> surplus,
+            Progress progress,
+            StopReason reason,
+            Optional<Length> onGrain)
+            implements MarkerAnswer {
+        /** Every piece lies on its grain. */
+        public Made(Marker marker, Length lowerBound, List<String> surplus, Progress progress, StopReason reason) {
+            this(marker, lowerBound, surplus, progress, reason, Optional.empty());
+        }
+    }
 
     /**
      * More is wanted than the cloth on hand gives, as far as the search could find.

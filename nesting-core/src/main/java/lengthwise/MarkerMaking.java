@@ -26,6 +26,7 @@ import lengthwise.rules.FillerRule;
 import lengthwise.rules.LayoutTask;
 import lengthwise.rules.Ruling;
 import lengthwise.solver.Layout;
+import lengthwise.solver.LowerBound;
 import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
 import lengthwise.solver.SearchEvent;
@@ -95,16 +96,27 @@ public final class MarkerMaking {
         });
         Optional<Layout> known =
                 strict.map(marker -> layout(marker, ruled.items())).or(() -> asPlanned(order, ruled, search));
-        SearchResult result = StripSearch.solve(ruled.task(), watched, known);
+        boolean fromOnGrain = Tilting.isTried(ruled) && !Tilting.isTilted(ruled, known);
+        SearchResult result = !fromOnGrain
+                ? StripSearch.solve(
+                        Tilting.isTilted(ruled, known) ? ruled.tilted().orElseThrow() : ruled.task(), watched, known)
+                : StripSearch.solve(ruled.task(), Tilting.onGrain(watched), known);
+        if (fromOnGrain && result instanceof SearchResult.Unplaceable) {
+            fromOnGrain = false;
+            result = StripSearch.solve(ruled.tilted().orElseThrow(), watched, known);
+        }
         if (result instanceof SearchResult.Unplaceable unplaceable) {
             return new MarkerAnswer.Impossible(whyNot(order, ruled, unplaceable.demands()));
         }
         SearchResult.Solved solved = (SearchResult.Solved) result;
         // blocks of strips are taken where they cost next to nothing, and next to nothing is not nothing
-        Layout layout =
+        Layout shortest =
                 known.filter(first -> first.length() < solved.layout().length()).orElse(solved.layout());
+        Layout layout = fromOnGrain ? Tilting.of(ruled, shortest, watched) : shortest;
         Marker marker = marker(order, ruled, layout);
-        Length lowerBound = ruled.lengths().upTo(new Length(solved.lowerBound()));
+        // a piece that may be tilted may be so by less than is tried
+        Length lowerBound = ruled.lengths()
+                .upTo(new Length(ruled.tilted().map(LowerBound::byArea).orElse(solved.lowerBound())));
         Optional<Length> room = order.fabric().room();
         if (room.isPresent() && marker.length().compareTo(room.get()) > 0) {
             LayoutTask inPhase = ruled.task().inPhaseOf(layout.poses());
@@ -123,7 +135,10 @@ public final class MarkerMaking {
             return new MarkerAnswer.Rejected(marker, violations);
         }
         StopReason reason = marker.length().equals(lowerBound) ? StopReason.PROVEN_SHORTEST : solved.reason();
-        return new MarkerAnswer.Made(marker, lowerBound, ruled.surplus(), solved.progress(), reason);
+        Optional<Length> onGrain = layout.equals(shortest)
+                ? Optional.empty()
+                : Optional.of(ruled.lengths().upTo(new Length(shortest.length())));
+        return new MarkerAnswer.Made(marker, lowerBound, ruled.surplus(), solved.progress(), reason, onGrain);
     }
 
     /** Says what is against the pieces that are cut already; nothing where the rest can be laid round them. */

@@ -30,6 +30,7 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
     static boolean areAsked(FabricOrder fabric) {
         return !fabric.freer().isEmpty()
                 || !fabric.instead().isEmpty()
+                || isTolerant(fabric)
                 || fabric.comparison().isPresent()
                 || fabric.otherwise().isPresent();
     }
@@ -37,6 +38,9 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
     /** Returns a sentence for each rule and comparison; those that an interrupt leaves no time for are left out. */
     List<String> of(FabricOrder fabric, MarkerAnswer.Made made) {
         List<String> sentences = new ArrayList<>();
+        if (isTolerant(fabric)) {
+            ofTolerance(made).ifPresent(sentences::add);
+        }
         for (Freer freer : fabric.freer()) {
             ofRule(freer, made).ifPresent(sentences::add);
         }
@@ -45,6 +49,26 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
         }
         fabric.comparison().flatMap(order -> ofSpreading(order, made)).ifPresent(sentences::add);
         return List.copyOf(sentences);
+    }
+
+    private static boolean isTolerant(FabricOrder fabric) {
+        return fabric.order().lying().values().stream()
+                .anyMatch(lying -> lying.tolerance().isPresent());
+    }
+
+    /** Says what tilting saves; nothing where the marker that the search began with was tilted already. */
+    private static Optional<String> ofTolerance(MarkerAnswer.Made made) {
+        if (made.onGrain().isPresent()) {
+            Length onGrain = made.onGrain().get();
+            Length saved = onGrain.minus(made.marker().length());
+            return Optional.of(
+                    "Tilting within the grain tolerance saves %s: with every piece on its grain %s was found."
+                            .formatted(cloth(saved, made.marker().order().fabric()), LengthWords.both(onGrain)));
+        }
+        return made.marker().placements().stream()
+                        .anyMatch(placement -> placement.pose().orientation().isTilted())
+                ? Optional.empty()
+                : Optional.of("The grain tolerance is not used: no tilt was found that shortens the marker.");
     }
 
     private Optional<String> ofRule(Freer freer, MarkerAnswer.Made made) {

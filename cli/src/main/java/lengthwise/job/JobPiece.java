@@ -3,6 +3,7 @@ package lengthwise.job;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.model.Axis;
+import lengthwise.model.GrainTolerance;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying.Tie;
@@ -53,10 +54,17 @@ public record JobPiece(
      * @param edgeOnSelvedge whether its straight edge may lie on the selvedge
      * @param border what of it lies on the line of a border print, where its cloth has one
      * @param zone the zone that it keeps to, where its cloth has any
+     * @param tolerance how far it may be off its grain
      */
-    public record Lying(Optional<Grain> grain, boolean edgeOnSelvedge, Optional<Tie> border, Optional<String> zone) {
+    public record Lying(
+            Optional<Grain> grain,
+            boolean edgeOnSelvedge,
+            Optional<Tie> border,
+            Optional<String> zone,
+            Optional<GrainTolerance> tolerance) {
         /** Nothing is said. */
-        public static final Lying UNSAID = new Lying(Optional.empty(), false, Optional.empty(), Optional.empty());
+        public static final Lying UNSAID =
+                new Lying(Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** Which way the line lies that is drawn on a piece. */

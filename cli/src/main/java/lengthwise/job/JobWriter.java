@@ -13,6 +13,7 @@ import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
+import lengthwise.model.GrainTolerance;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
 import lengthwise.model.MarkRef;
@@ -316,12 +317,20 @@ public final class JobWriter {
         piece.gap().ifPresent(gap -> parts.add("gap: " + length(gap)));
         piece.filler().ifPresent(most -> parts.add("filler: {at-most: " + most + "}"));
         piece.lying().grain().ifPresent(grain -> parts.add("grain: " + Entry.word(grain)));
+        piece.lying().tolerance().ifPresent(tolerance -> parts.add("grain-tolerance: " + tolerance(tolerance)));
         if (piece.lying().edgeOnSelvedge()) {
             parts.add("edge-on-selvedge: yes");
         }
         piece.lying().border().ifPresent(tie -> parts.add("border: " + tie(tie)));
         piece.lying().zone().ifPresent(zone -> parts.add("zone: " + quoted(zone)));
         return braces(parts);
+    }
+
+    private String tolerance(GrainTolerance tolerance) {
+        return tolerance instanceof GrainTolerance.Deviation deviation
+                ? length(deviation.over())
+                : BigDecimal.valueOf(((GrainTolerance.Degrees) tolerance).degrees())
+                                .toPlainString() + " deg";
     }
 
     private static String tie(Lying.Tie tie) {

@@ -10,7 +10,7 @@ import lengthwise.model.Fabric;
 import lengthwise.model.Lying;
 import lengthwise.model.MarkerOrder;
 
-/** What the job says of pieces that are tied to a selvedge, a border or a zone, made out for one fabric. */
+/** What the job says of how pieces lie, tied to a selvedge, a border or a zone or a little off their grain, made out for one fabric. */
 final class LyingMaking {
     private LyingMaking() {}
 
@@ -38,7 +38,8 @@ final class LyingMaking {
                                     .border()
                                     .map(border -> new Lying.Border(
                                             at, border.selvedge(), FabricMaking.line(fabric, border)))),
-                    zone(piece, said, fabric, complaints));
+                    zone(piece, said, fabric, complaints),
+                    piece.lying().tolerance());
             if (!how.equals(Lying.ANYWHERE)) {
                 lying.put(piece.name(), how);
             }

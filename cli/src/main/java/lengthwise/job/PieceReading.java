@@ -16,6 +16,7 @@ import lengthwise.job.JobStrip.Runs;
 import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Axis;
 import lengthwise.model.Cut;
+import lengthwise.model.GrainTolerance;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying.Tie;
@@ -29,6 +30,9 @@ final class PieceReading {
     private static final int MOST_CUT = 1_000;
     private static final Pattern CUT = Pattern.compile("([0-9]{1,9})(?: (pairs?|alike|on fold|on the fold))?");
     private static final Pattern MARK = Pattern.compile("([a-z-]+) ([0-9]{1,4})");
+
+    private static final Pattern DEGREES = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,17})?) ?(?:deg|degrees?|°)");
+    private static final Length MOST_DEVIATION = Length.ofMillimetres(50);
 
     private final Measuring measuring;
     private final List<String> roles;
@@ -49,6 +53,7 @@ final class PieceReading {
                 "gap",
                 "filler",
                 "grain",
+                "grain-tolerance",
                 "edge-on-selvedge",
                 "border",
                 "zone",
@@ -58,7 +63,8 @@ final class PieceReading {
         Optional<JobStrip> strip = piece.read("strip", e -> strip(e, piece));
         if (strip.isPresent()) {
             piece.need("cut", "{" + roles.get(0) + ": 1}");
-            for (String key : List.of("up", "arrow-means", "drawn", "match-point", "grain", "border")) {
+            for (String key :
+                    List.of("up", "arrow-means", "drawn", "match-point", "grain", "grain-tolerance", "border")) {
                 refuse(piece, key, "a strip has no drawing; leave this out (print: and runs: say how a strip lies)");
             }
         } else {
@@ -90,8 +96,24 @@ final class PieceReading {
                         piece.read("grain", e -> e.word(Grain.class, Set.of())),
                         FabricReading.isYes(piece, "edge-on-selvedge"),
                         piece.read("border", PieceReading::border),
-                        piece.read("zone", e -> e.text("the name of a zone of the fabric"))),
+                        piece.read("zone", e -> e.text("the name of a zone of the fabric")),
+                        piece.read("grain-tolerance", this::grainTolerance)),
                 strip);
+    }
+
+    /** Degrees, or a length over the grain line. */
+    private GrainTolerance grainTolerance(Entry entry) throws JobException {
+        String text = entry.text("an angle such as 1 deg, or a length over the grain line such as 3 mm");
+        Matcher degrees = DEGREES.matcher(text);
+        if (!degrees.matches()) {
+            return new GrainTolerance.Deviation(measuring.positive(entry, MOST_DEVIATION));
+        }
+        double value = Double.parseDouble(degrees.group(1));
+        if (value <= 0 || value > GrainTolerance.MOST_DEGREES) {
+            throw entry.error("found %s; write more than 0 and at most %d deg"
+                    .formatted(Quote.of(text), GrainTolerance.MOST_DEGREES));
+        }
+        return new GrainTolerance.Degrees(value);
     }
 
     private static Tie border(Entry entry) throws JobException {

@@ -20,12 +20,14 @@ import lengthwise.model.LengthWords;
 import lengthwise.model.Lying;
 import lengthwise.model.Marker;
 import lengthwise.model.Piece;
+import lengthwise.model.PlacedPiece;
 import lengthwise.model.Placement;
 import lengthwise.model.PrintWords;
 import lengthwise.model.Shade;
 import lengthwise.model.ShadeWords;
 import lengthwise.model.SharedCut;
 import lengthwise.model.SpreadWords;
+import lengthwise.model.TiltWords;
 
 /** What the maker does with the cloth, from squaring its end to cutting. */
 final class CuttingSteps {
@@ -69,6 +71,7 @@ final class CuttingSteps {
                     .formatted(LengthWords.both(once)));
         }
         tied(marker).forEach(steps::add);
+        offGrain(marker).ifPresent(steps::add);
         fabric.shade().ifPresent(shade -> steps.add(ofOneShade(marker, shade)));
         boolean blocks = !StraightBlock.on(marker).isEmpty();
         steps.add((blocks ? "Cut the straight-cut blocks out whole, as said below, then the rest" : "Cut")
@@ -108,6 +111,18 @@ final class CuttingSteps {
         return pieces.entrySet().stream()
                 .map(entry -> entry.getKey() + ": " + String.join(", ", entry.getValue()) + ".")
                 .toList();
+    }
+
+    /** Names every piece that is off its grain, since the paper pieces are laid by these angles. */
+    private static Optional<String> offGrain(Marker marker) {
+        List<String> turned = marker.inLayingOrder().stream()
+                .filter(placement -> placement.pose().orientation().isTilted())
+                .map(placement -> PlacedPiece.of(placement).called() + " " + TiltWords.of(placement))
+                .toList();
+        return turned.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Off their grain, within the tolerance and only because that shortens the marker: %s."
+                        .formatted(String.join("; ", turned)));
     }
 
     /** Says what the cloth's shade asks for, and which garment takes most of what it may. */

@@ -31,6 +31,7 @@ import lengthwise.model.Cut;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
+import lengthwise.model.GrainTolerance;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying.Selvedge;
@@ -299,7 +300,10 @@ final class RandomJobs {
                         maybe(() -> one(Grain.values())),
                         chance(),
                         maybe(() -> chance() ? Tie.LOWEST_POINT : new Tie(Tie.Kind.NOTCH, random.nextInt(1, 9))),
-                        maybe(() -> one(NAMES))),
+                        maybe(() -> one(NAMES)),
+                        maybe(() -> chance()
+                                ? new GrainTolerance.Deviation(length(50_000))
+                                : new GrainTolerance.Degrees(random.nextInt(1, 1_000) / 100.0))),
                 Optional.empty());
     }
 

@@ -29,6 +29,7 @@ public final class MarkerCheck {
     private final List<Wanted> wanted;
     private final List<Wanted> fillers;
     private final ShapeReader shapes;
+    private final Tilts tilts;
     private final List<PieceRule> rules;
 
     private MarkerCheck(MarkerOrder order, Length tolerance) {
@@ -38,6 +39,7 @@ public final class MarkerCheck {
         this.wanted = Wanted.of(order.bundles(), fabric);
         this.fillers = Wanted.of(order.fillers(), fabric);
         this.shapes = new ShapeReader(tolerance);
+        this.tilts = new Tilts(order, tolerance);
         this.rules = List.of(
                 new GrainLine(order),
                 new TrueBias(),
@@ -90,6 +92,7 @@ public final class MarkerCheck {
         }
         violations.addAll(new MatchedPieces(order.fabric(), tolerance).violations(known));
         violations.addAll(new OneShade(order, tolerance).violations(known));
+        violations.addAll(tilts.violations(known));
         Count count = new Count(order.fabric().spread());
         List<Wanted> all = withFillers(known);
         violations.addAll(
@@ -137,6 +140,9 @@ public final class MarkerCheck {
         List<Reading> readings = List.of();
         for (Wanted one : found) {
             List<Reading> exact = shapes.readings(piece.outline(), one.piece().outline());
+            if (exact.isEmpty()) {
+                exact = shapes.tilted(piece.outline(), one.piece().outline(), tilts.degreesAllowed(one));
+            }
             if (exact.isEmpty()) {
                 ShapeReader.Finding finding = shapes.nearest(piece, one.piece().outline());
                 violations.addAll(finding.violations());

@@ -9,8 +9,14 @@ import lengthwise.model.Piece;
  *
  * @param pose takes the ordered piece to where it lies
  * @param deviation how far the outline then is from the placed one, in micrometres; 0 where it fits within tolerance
+ * @param tilt by how much it is tilted besides, in its own frame, from +x towards +y, in degrees
  */
-record Reading(Pose pose, double deviation) {
+record Reading(Pose pose, double deviation, double tilt) {
+    /** Not tilted. */
+    Reading(Pose pose, double deviation) {
+        this(pose, deviation, 0);
+    }
+
     boolean flipped() {
         return pose.orientation().flipped();
     }

@@ -49,6 +49,20 @@ final class ShapeReader {
                 .orElse(List.of());
     }
 
+    /** Returns the orientations of {@code ordered} that the placed outline is when each is tilted by at most so many degrees. */
+    List<Reading> tilted(Outline placed, Outline ordered, double mostDegrees) {
+        List<Reading> readings = new ArrayList<>();
+        for (Orientation orientation : mostDegrees > 0 ? orientations().toList() : List.<Orientation>of()) {
+            Outline upright = orientation.apply(ordered);
+            RigidFit fit = RigidFit.of(Boundary.of(placed), Boundary.of(upright));
+            if (Math.abs(fit.degrees()) <= mostDegrees && fit.deviation() <= tolerance + GRID_ROUNDING) {
+                Pose pose = new Pose(orientation, corner(placed).minus(corner(upright)));
+                readings.add(new Reading(pose, 0, orientation.flipped() ? -fit.degrees() : fit.degrees()));
+            }
+        }
+        return readings;
+    }
+
     /** Returns how a placed piece lies that is none of the eight orientations of the ordered outline. */
     Finding nearest(PlacedPiece placed, Outline ordered) {
         Boundary lies = Boundary.of(placed.outline());

@@ -153,6 +153,15 @@ public sealed interface Violation {
         }
     }
 
+    /** Left and right of a piece are not tilted equally and oppositely. */
+    record TiltedUnlike(PlacedPiece piece, PlacedPiece other, double degrees) implements Violation {
+        @Override
+        public String sentence() {
+            return "%s and %s are a pair, but tilted unlike by %s°: they have to be tilted equally and oppositely."
+                    .formatted(piece.called(), other.called(), amount(degrees));
+        }
+    }
+
     /** A piece lies in the unusable edge of the cloth, and not with its straight edge on the selvedge. */
     record OffSelvedge(PlacedPiece piece, double by) implements Violation {
         @Override

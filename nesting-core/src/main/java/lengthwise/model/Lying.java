@@ -8,10 +8,17 @@ import java.util.Optional;
  * @param onSelvedge whether its straight edge may lie on a selvedge; only then it may use the unusable edge there
  * @param border the line along the cloth that a point of it lies on
  * @param zone the band along the cloth that it stays in
+ * @param tolerance how far it may be off its grain, where that shortens the marker
  */
-public record Lying(boolean onSelvedge, Optional<Border> border, Optional<Zone> zone) {
+public record Lying(
+        boolean onSelvedge, Optional<Border> border, Optional<Zone> zone, Optional<GrainTolerance> tolerance) {
     /** Anywhere in the cuttable area. */
     public static final Lying ANYWHERE = new Lying(false, Optional.empty(), Optional.empty());
+
+    /** On its grain exactly. */
+    public Lying(boolean onSelvedge, Optional<Border> border, Optional<Zone> zone) {
+        this(onSelvedge, border, zone, Optional.empty());
+    }
 
     /** Which selvedge is meant. */
     public enum Selvedge {
@@ -52,6 +59,6 @@ public record Lying(boolean onSelvedge, Optional<Border> border, Optional<Zone> 
 
     /** Returns the same without a zone. */
     public Lying withoutZone() {
-        return new Lying(onSelvedge, border, Optional.empty());
+        return new Lying(onSelvedge, border, Optional.empty(), tolerance);
     }
 }

@@ -59,6 +59,19 @@ public sealed interface Bond {
         }
     }
 
+    /** All members are tilted alike before they are flipped, or none is: a pair equally and oppositely. One such bond each. */
+    record SameTilt(List<Integer> members) implements Bond {
+        public SameTilt {
+            members = List.copyOf(members);
+        }
+
+        @Override
+        public Optional<Bond> renumbered(Function<Integer, Optional<Integer>> numbers) {
+            List<Integer> left = Bond.renumbered(members, numbers);
+            return left.size() > 1 ? Optional.of(new SameTilt(left)) : Optional.empty();
+        }
+    }
+
     /**
      * All members lie within some stretch of the strip, wherever that is: along it, or in a band across it. From where the
      * first of their outlines begins to where the last ends it is at most so far. A demand may be a member of several.

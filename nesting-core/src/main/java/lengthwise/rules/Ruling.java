@@ -2,6 +2,7 @@ package lengthwise.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lengthwise.geometry.Outline;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
@@ -14,10 +15,13 @@ public sealed interface Ruling {
      * The task for the search.
      *
      * @param items one for each demand of the task, in its order
+     * @param tilted the same task where pieces may be off their grain by what is allowed, where anything is
      * @param surplus what is cut that nobody ordered, a sentence each
      * @param lengths which lengths the marker may have
      */
-    record Task(List<Item> items, LayoutTask task, List<String> surplus, WholeRepeats lengths) implements Ruling {}
+    record Task(
+            List<Item> items, LayoutTask task, Optional<LayoutTask> tilted, List<String> surplus, WholeRepeats lengths)
+            implements Ruling {}
 
     /** Two rules contradict; the reason names them and the way out. */
     record Refused(String reason) implements Ruling {}
@@ -33,7 +37,8 @@ public sealed interface Ruling {
             for (int i = 0; i < contours.items().size(); i++) {
                 Item item = contours.items().get(i);
                 PlacementDomain tied = tied(i, item, order, match);
-                PlacementDomain domain = toTheSelvedge ? SelvedgeRule.domain(item, order, tied) : tied;
+                PlacementDomain onGrain = toTheSelvedge ? SelvedgeRule.domain(item, order, tied) : tied;
+                PlacementDomain domain = TiltRule.domain(item, order, onGrain);
                 Length gap = order.gapOf(item.piece().name());
                 demands.add(new Demand(item.piece().outline(), domain, gap.micrometres()));
             }
@@ -44,13 +49,17 @@ public sealed interface Ruling {
                     match.sameTurn(GarmentDirectionRule.bonds(contours.items(), order.fabric()), demands));
             bonds.addAll(match.phases());
             bonds.addAll(ShadeRule.bonds(contours.items(), demands, order));
+            bonds.addAll(TiltRule.bonds(contours.items(), order));
             LayoutTask task = toTheSelvedge
                     ? SelvedgeRule.strip(order.fabric(), demands, obstacles, bonds)
                     : new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);
             WholeRepeats lengths = WholeRepeats.of(contours.items(), order.fabric());
+            LayoutTask tilted = TiltRule.asLaid(CutAlreadyRule.pinned(contours.items(), task, order));
+            LayoutTask onGrain = TiltRule.untilted(tilted);
             return new Task(
                     contours.items(),
-                    CutAlreadyRule.pinned(contours.items(), task, order),
+                    onGrain,
+                    Optional.of(tilted).filter(either -> !either.equals(onGrain)),
                     contours.surplus(),
                     lengths);
         } catch (RefusedException refused) {

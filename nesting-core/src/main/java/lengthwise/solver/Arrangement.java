@@ -2,6 +2,8 @@ package lengthwise.solver;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
+import lengthwise.geometry.Box;
+import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
 
@@ -139,6 +141,24 @@ final class Arrangement {
             }
         }
         return 0;
+    }
+
+    /** Tilts a piece otherwise where it lies, about the middle of its box. */
+    void tilt(int piece, int to) {
+        Orientation way = variant[piece].orientation().tilted(to);
+        for (Variant tilted : task.variants(piece)) {
+            if (tilted.orientation().equals(way)) {
+                Box now = shape[piece].box();
+                Box then = tilted.shape().box();
+                place(
+                        piece,
+                        tilted,
+                        x[piece] + 0.5 * (now.minX() + now.maxX() - then.minX() - then.maxX()),
+                        y[piece] + 0.5 * (now.minY() + now.maxY() - then.minY() - then.maxY()));
+                measure(piece);
+                return;
+            }
+        }
     }
 
     void resetWeights() {

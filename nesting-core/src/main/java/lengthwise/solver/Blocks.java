@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lengthwise.geometry.Box;
+import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Pose;
@@ -132,6 +133,7 @@ final class Blocks {
     private static boolean isFreeRectangle(Demand demand) {
         Box box = demand.outline().box();
         return demand.domain().positions() instanceof Positions.Free
+                && demand.domain().orientations().stream().noneMatch(Orientation::isTilted)
                 && demand.outline().doubleArea() == 2 * box.width() * box.height();
     }
 

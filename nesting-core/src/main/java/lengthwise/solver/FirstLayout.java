@@ -228,10 +228,11 @@ final class FirstLayout {
 
     private boolean bondAllows(int demand, Variant variant) {
         int bond = task.bondOf(demand);
-        return bond < 0
+        boolean turnAllowed = bond < 0
                 || task.members(bond).stream()
                         .allMatch(member -> chosen[member] == null
                                 || PreparedTask.turn(chosen[member]) == PreparedTask.turn(variant));
+        return turnAllowed && task.isTiltAllowed(demand, variant, chosen);
     }
 
     /** Returns the leftmost, then lowest position by whole squares from the corner of the region, ending before a limit. */

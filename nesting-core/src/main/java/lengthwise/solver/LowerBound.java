@@ -84,15 +84,18 @@ public final class LowerBound {
         return onGrid(slices.leastLength());
     }
 
-    /** Returns the outline lengthwise and crosswise, as far as allowed; half turns and flips change no bound. */
+    /** Returns the outline lengthwise and crosswise, at each tilt, as far as allowed; half turns and flips change no bound. */
     private static List<Ring> ways(Demand demand) {
         return demand.domain().orientations().stream()
-                .map(orientation -> orientation.turn().quarters() % 2)
+                .map(way -> new Orientation(false, QuarterTurn.of(way.turn().quarters() % 2), way.tilt()))
                 .distinct()
-                .map(quarters -> new Orientation(false, QuarterTurn.of(quarters))
-                        .apply(demand.outline())
-                        .shell())
+                .map(way -> way.apply(demand.outline()).shell())
                 .toList();
+    }
+
+    /** Returns the bounds by area alone, which hold however the pieces are turned. */
+    public static long byArea(LayoutTask task) {
+        return Math.max(area(task), grownArea(task));
     }
 
     /** Rounds up, but for what the sums of many floating numbers may be off. */

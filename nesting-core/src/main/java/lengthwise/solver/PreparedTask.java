@@ -23,6 +23,7 @@ import lengthwise.rules.Bond;
 import lengthwise.rules.Demand;
 import lengthwise.rules.LayoutTask;
 import lengthwise.rules.Obstacle;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A task made ready for search: distinct shapes, the variants of every demand, obstacles as shapes that stay where they
@@ -49,6 +50,7 @@ final class PreparedTask {
     private final List<Bond.SameTurn> sameTurn;
     private final List<Bond.SamePhase> samePhase;
     private final Nearness nearness;
+    private final List<Bond.SameTilt> sameTilt;
     private final Map<Ring, Integer> baseOf;
     private final Map<ShapeKey, Shape> shapeOf;
     private final Map<Integer, ConvexParts> exactBases;
@@ -77,6 +79,7 @@ final class PreparedTask {
         this.bondOf = new int[task.demands().size()];
         this.sameTurn = bonds(task, Bond.SameTurn.class);
         this.samePhase = bonds(task, Bond.SamePhase.class);
+        this.sameTilt = bonds(task, Bond.SameTilt.class);
         this.nearness = new Nearness(task.demands().size(), bonds(task, Bond.Within.class));
         prepareDemands();
         // here the strip begins at y = 0
@@ -101,6 +104,7 @@ final class PreparedTask {
         this.bondOf = new int[task.demands().size()];
         this.sameTurn = bonds(task, Bond.SameTurn.class);
         this.samePhase = bonds(task, Bond.SamePhase.class);
+        this.sameTilt = bonds(task, Bond.SameTilt.class);
         this.nearness = new Nearness(task.demands().size(), bonds(task, Bond.Within.class));
         prepareDemands();
     }
@@ -304,6 +308,34 @@ final class PreparedTask {
         return sameTurn.get(bond).members();
     }
 
+    /** Returns the others that a demand has to be tilted alike with. */
+    List<Integer> tiltedWith(int demand) {
+        return sameTilt.stream()
+                .map(Bond.SameTilt::members)
+                .filter(members -> members.contains(demand))
+                .flatMap(List::stream)
+                .filter(member -> member != demand)
+                .toList();
+    }
+
+    /** Says whether a demand may lie as a variant has it while others lie as they do, some of them maybe nowhere yet. */
+    boolean isTiltAllowed(int demand, Variant variant, @Nullable Variant[] others) {
+        for (Bond.SameTilt bond : sameTilt) {
+            if (bond.members().contains(demand)) {
+                for (int member : bond.members()) {
+                    Variant other = others[member];
+                    if (member != demand
+                            && other != null
+                            && other.orientation().tilt()
+                                    != variant.orientation().tilt()) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
     /** Returns what has to lie near to what. */
     Nearness nearness() {
         return nearness;
@@ -378,6 +410,11 @@ final class PreparedTask {
                             .distinct()
                             .count()
                     > 1) {
+                return Optional.empty();
+            }
+        }
+        for (int i = 0; i < chosen.length; i++) {
+            if (!isTiltAllowed(i, chosen[i], chosen)) {
                 return Optional.empty();
             }
         }

@@ -35,7 +35,7 @@ final class Relocation {
         this.descent = new Descent(state, 1.5 * step);
     }
 
-    /** Moves a piece to the best place found; it may stay. */
+    /** Moves a piece to the best place found; it may stay. What is tilted alike follows its tilt where it lies. */
     void move(int piece) {
         candidates = 0;
         Variant before = state.variant[piece];
@@ -66,6 +66,11 @@ final class Relocation {
         state.x[piece] = bestX;
         state.y[piece] = bestY;
         state.measure(piece);
+        if (best.orientation().tilt() != before.orientation().tilt()) {
+            for (int mate : state.task.tiltedWith(piece)) {
+                state.tilt(mate, best.orientation().tilt());
+            }
+        }
     }
 
     private boolean allowed(int piece, Variant variant) {

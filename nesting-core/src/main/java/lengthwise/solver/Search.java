@@ -21,6 +21,10 @@ public record Search(
         return new Search(stop, seed, workers, InstantSource.system(), () -> false, event -> {});
     }
 
+    public Search stoppedBy(StopRule rule) {
+        return new Search(rule, seed, workers, clock, cancelled, watcher);
+    }
+
     public Search watchedBy(Consumer<SearchEvent> consumer) {
         return new Search(stop, seed, workers, clock, cancelled, consumer);
     }

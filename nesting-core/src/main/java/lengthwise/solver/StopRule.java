@@ -23,6 +23,11 @@ public interface StopRule {
         return new Either(this, other);
     }
 
+    /** Returns the rule that is met when a share of this one's budget is used. */
+    default StopRule share(double of) {
+        return new Share(this, of);
+    }
+
     static StopRule iterations(long count) {
         return progress -> progress.iteration() / (double) count;
     }
@@ -51,6 +56,19 @@ public interface StopRule {
         @Override
         public StopReason reason(Progress progress) {
             return (one.fraction(progress) >= other.fraction(progress) ? one : other).reason(progress);
+        }
+    }
+
+    /** A rule of which a share will do. */
+    record Share(StopRule rule, double share) implements StopRule {
+        @Override
+        public double fraction(Progress progress) {
+            return rule.fraction(progress) / share;
+        }
+
+        @Override
+        public StopReason reason(Progress progress) {
+            return rule.reason(progress);
         }
     }
 

@@ -21,6 +21,7 @@ import lengthwise.model.CutPiece;
 import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Garment;
+import lengthwise.model.GrainTolerance;
 import lengthwise.model.Hand;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
@@ -73,7 +74,29 @@ public final class RandomOrders {
         }
         MarkerOrder order = new MarkerOrder(fabric, new Length(gap), ownGaps, bundles);
         MarkerOrder tied = random.nextInt(3) == 0 ? order.withLying(lying(order)) : order;
-        return random.nextInt(4) == 0 ? tied.withFabric(fabric.withShade(Optional.of(shade(fabric)))) : tied;
+        MarkerOrder near =
+                random.nextInt(4) == 0 ? tied.withFabric(fabric.withShade(Optional.of(shade(fabric)))) : tied;
+        return random.nextInt(4) == 0 ? tolerant(near) : near;
+    }
+
+    /** Some pieces may be off their grain. */
+    private MarkerOrder tolerant(MarkerOrder order) {
+        Map<String, Lying> lying = new TreeMap<>(order.lying());
+        for (CutPiece cut : order.bundles().get(0).pieces()) {
+            boolean may = cut.piece().foldEdge().isEmpty()
+                    && cut.piece().turning() == Turning.ALONG_GRAIN
+                    && cut.piece().matchPoint().isEmpty();
+            if (may && random.nextBoolean()) {
+                Lying now = order.lyingOf(cut.piece().name());
+                GrainTolerance tolerance = random.nextBoolean()
+                        ? new GrainTolerance.Degrees(random.nextDouble(0.1, 3))
+                        : new GrainTolerance.Deviation(length(1_000, 5_000));
+                lying.put(
+                        cut.piece().name(),
+                        new Lying(now.onSelvedge(), now.border(), now.zone(), Optional.of(tolerance)));
+            }
+        }
+        return order.withLying(lying);
     }
 
     /** Now and then too little for a piece. */

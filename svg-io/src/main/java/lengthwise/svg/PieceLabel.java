@@ -19,6 +19,7 @@ import lengthwise.model.PieceMarks;
 import lengthwise.model.Placement;
 import lengthwise.model.Segment;
 import lengthwise.model.Spread;
+import lengthwise.model.TiltWords;
 
 /**
  * What is written on a laid piece, and where: its name, size, garments and hand, as large as fits inside the cut line
@@ -57,7 +58,7 @@ record PieceLabel(
         Outline outline = placement.outline();
         GrainArrow arrow = GrainArrow.of(placement);
         List<Segment> marks = marks(placement);
-        List<Wording> wordings = wordings(placement.item(), order);
+        List<Wording> wordings = wordings(placement, order);
         PieceLabel clear = best(outline, marks, arrow, wordings);
         if (clear.size >= GOOD_SIZE) {
             return clear;
@@ -134,11 +135,12 @@ record PieceLabel(
         }
     }
 
-    private static List<Wording> wordings(Item item, MarkerOrder order) {
+    private static List<Wording> wordings(Placement placement, MarkerOrder order) {
+        Item item = placement.item();
         String name = item.piece().name();
         String size = item.piece().size().name();
         String garments = garments(item);
-        String hands = hands(item, order);
+        String hands = joined(hands(item, order), TiltWords.of(placement));
         String brief = joined(size, garments, hands);
         List<String> nameParts = nameParts(name);
         List<Wording> wordings = new ArrayList<>();
