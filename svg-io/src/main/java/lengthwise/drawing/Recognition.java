@@ -79,6 +79,7 @@ public final class Recognition {
         Map<PieceSketch, List<DrawnText>> lettering = placeLettering(boxes, texts);
         nameTheRest();
         Mirrors.mark(pieces, effort);
+        numberTheNameless();
         List<Mark> left = readMarks(nesting, lettering);
         sayWhatIsLeft(left, texts);
         return new PatternDrawing(
@@ -271,6 +272,25 @@ public final class Recognition {
             String place = piece.cutLine().shape().place();
             if (PieceNames.isNone(piece.name()) && drawing.pages().size() > 1 && onPage.getOrDefault(place, 0L) == 1) {
                 piece.name(place);
+            }
+        }
+    }
+
+    /**
+     * Where several pieces have no name at all they are numbered, so that they can be told apart. A mirror image goes with the
+     * first, and so is no piece of its own; sizes are not numbered, for nobody says which piece of one is which of another.
+     */
+    private void numberTheNameless() {
+        List<PieceSketch> nameless = pieces.stream()
+                .filter(piece ->
+                        PieceNames.isNone(piece.name()) && !piece.piece().mirrored())
+                .toList();
+        if (nameless.size() > 1
+                && pieces.stream().allMatch(piece -> piece.size().isEmpty())) {
+            for (PieceSketch piece : pieces) {
+                if (PieceNames.isNone(piece.name())) {
+                    piece.name("piece " + Math.max(1, nameless.indexOf(piece) + 1));
+                }
             }
         }
     }

@@ -8,32 +8,20 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
-import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import java.util.zip.DeflaterOutputStream;
 import lengthwise.drawing.DrawingException;
-import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
-import lengthwise.model.Length;
-import lengthwise.testing.SampleMarkers;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,63 +31,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostilePdfTest {
     private static final String GOOD = "2.834645669 0 0 2.834645669 0 0 cm\n" + rectangle(20, 20, 120, 60);
     private static final Duration LONGEST = Duration.ofSeconds(60);
-
-    private static final String[] ODD = {
-        "",
-        "0",
-        "-1",
-        "1e308",
-        "99999999999999999999",
-        "NaN",
-        "--5",
-        "2147483648",
-        "null",
-        "true",
-        "<<",
-        ">>",
-        "[",
-        "]",
-        "(",
-        ")",
-        "<",
-        "/",
-        "endobj",
-        "stream",
-        "endstream",
-        "q",
-        "Q",
-        "cm",
-        "re",
-        "h",
-        "Do",
-        "BT",
-        "ET",
-        "Tj",
-        "BDC",
-        "EMC",
-        "BI",
-        "ID",
-        "EI",
-        "0 R",
-        "1 0 R",
-        "4 0 R",
-        "/Kids",
-        "/Type",
-        "/FlateDecode",
-        "/ASCII85Decode",
-        "/Length",
-        "/OC",
-        "/Parent",
-        "/Contents",
-        "/W",
-        "obj",
-        "xref",
-        "%",
-        "4294967295",
-        "<FEFF>",
-        "/Rotate 45",
-        "/UserUnit 1e9"
-    };
 
     static Stream<Arguments> refused() throws IOException {
         return Stream.of(
@@ -289,11 +220,11 @@ class HostilePdfTest {
     }
 
     /** The complaint says the file and what to do; where the library broke down, it did so in its own code. */
-    private static void assertIsOneLine(DrawingException refused) {
+    static void assertIsOneLine(DrawingException refused) {
         assertThat(refused.getMessage())
                 .startsWith("p.pdf")
                 .doesNotContain("\n")
-                .containsAnyOf("export", "save", "take", "remove", "correct");
+                .containsAnyOf("export", "save", "take", "remove", "correct", "move");
         if (refused.getCause() instanceof RuntimeException broken) {
             StackTraceElement where = Arrays.stream(broken.getStackTrace())
                     .filter(frame -> !frame.getClassName().startsWith("java."))
@@ -336,92 +267,5 @@ class HostilePdfTest {
                 assertIsOneLine(refused);
             }
         });
-    }
-
-    @Test
-    void damagedFilesGiveAListOrOneLine() throws Exception {
-        List<byte[]> files = whole();
-        for (long seed = 0; seed < 300; seed++) {
-            damage(files, seed);
-        }
-    }
-
-    static LongStream many() {
-        return LongStream.range(1, 400);
-    }
-
-    @Tag("long")
-    @ParameterizedTest(name = "thousand {0}")
-    @MethodSource("many")
-    void damagedFilesGiveAListOrOneLineAThousandTimes(long thousand) throws Exception {
-        List<byte[]> files = whole();
-        for (long seed = thousand * 1000; seed < (thousand + 1) * 1000; seed++) {
-            damage(files, seed);
-        }
-    }
-
-    private static void damage(List<byte[]> files, long seed) {
-        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
-        byte[] damaged = damaged(files.get(random.nextInt(files.size())), random);
-        Optional<PageGrid> grid = random.nextInt(4) == 0
-                ? Optional.of(new PageGrid(2, OptionalInt.empty(), Length.ofMillimetres(random.nextInt(30)), 1))
-                : Optional.empty();
-        assertTimeout(
-                LONGEST,
-                () -> {
-                    try {
-                        assertThat(PdfPattern.read("p.pdf", damaged, ScaleStatement.NONE, grid)
-                                        .pieces())
-                                .isNotNull();
-                    } catch (DrawingException refused) {
-                        assertIsOneLine(refused);
-                    }
-                },
-                () -> "seed " + seed);
-    }
-
-    /** The cases, a print of our own, and files with layers, lettering and forms. */
-    private static List<byte[]> whole() throws Exception {
-        List<byte[]> files = new ArrayList<>();
-        Path path = Path.of(Objects.requireNonNull(HostilePdfTest.class.getResource("/cases"))
-                .toURI());
-        try (Stream<Path> all = Files.list(path)) {
-            for (Path file :
-                    all.filter(p -> p.toString().endsWith(".pdf")).sorted().toList()) {
-                files.add(Files.readAllBytes(file));
-            }
-        }
-        files.add(PdfReaderTest.layered("/OFF [LARGE]"));
-        files.add(PdfReaderTest.lettered());
-        files.add(PdfReaderTest.coded());
-        files.add(TapedPagesTest.cutApart(10, 0, ""));
-        files.add(PiecePrint.of(Sheets.painting(SampleMarkers.singleLayer()), Sheets.on("A3"))
-                .bytes());
-        return files;
-    }
-
-    /** Bytes changed or cut off, or words taken out, doubled, exchanged or replaced. */
-    private static byte[] damaged(byte[] whole, RandomGenerator random) {
-        if (random.nextInt(4) == 0) {
-            byte[] bytes = Arrays.copyOf(whole, random.nextBoolean() ? whole.length : random.nextInt(whole.length));
-            for (int k = 0; k < 8 && bytes.length > 0; k++) {
-                bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
-            }
-            return bytes;
-        }
-        List<String> words =
-                new ArrayList<>(List.of(new String(whole, StandardCharsets.ISO_8859_1).split("(?<=[ \n])", -1)));
-        for (int k = 0; k <= random.nextInt(6); k++) {
-            int at = random.nextInt(words.size());
-            int other = random.nextInt(words.size());
-            switch (random.nextInt(6)) {
-                case 0 -> words.remove(at);
-                case 1 -> words.add(at, words.get(other));
-                case 2 -> words.set(at, words.get(other));
-                case 3 -> words.addAll(at, List.copyOf(words.subList(at, Math.min(words.size(), at + 40))));
-                default -> words.set(at, ODD[random.nextInt(ODD.length)] + " ");
-            }
-        }
-        return String.join("", words).getBytes(StandardCharsets.ISO_8859_1);
     }
 }

@@ -213,6 +213,20 @@ class PdfReaderTest {
         assertThat(first.contains(second) || second.contains(first)).isFalse();
     }
 
+    /** Pieces without any name are told apart by number; a left beside its right is the same piece. */
+    @Test
+    void piecesWithoutNamesAreNumbered() throws DrawingException {
+        String left = "20 20 m 80 20 l 60 90 l 20 60 l s ";
+        String right = "180 20 m 120 20 l 140 90 l 180 60 l s ";
+        PatternDrawing drawing =
+                read(millimetres(left + right + rectangle(20, 120, 50, 50) + rectangle(200, 20, 90, 40)));
+        assertThat(drawing.pieces())
+                .extracting(DrawnPiece::name)
+                .containsExactly("piece 1", "piece 1", "piece 2", "piece 3");
+        assertThat(drawing.pieces()).extracting(DrawnPiece::mirrored).containsExactly(false, true, false, false);
+        assertThat(only(millimetres(left)).name()).isEqualTo("(unnamed)");
+    }
+
     private static final String HELVETICA = "/F << /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>";
 
     /** 9.4: lines by T*, Td and Tm, words moved apart by numbers and by spacing; 9.10: what the codes mean. */
