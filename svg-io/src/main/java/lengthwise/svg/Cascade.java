@@ -37,6 +37,8 @@ final class Cascade {
     Cascade(SVGOMDocument document, String file, List<String> properties) throws DrawingException {
         this.properties = properties;
         tame(document, file);
+        // The engine names the document where a sheet cannot be read, and fails where it has no name.
+        document.setParsedURL(new ParsedURL("file:/drawing.svg"));
         engine = ((SVGDOMImplementation) document.getImplementation()).createCSSEngine(document, new NoScreen());
         engine.setCSSEngineUserAgent(new CSSEngineUserAgent() {
             @Override

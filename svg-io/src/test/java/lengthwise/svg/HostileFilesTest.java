@@ -59,6 +59,10 @@ class HostileFilesTest {
                 file(
                         "a style sheet elsewhere",
                         "<?xml-stylesheet href=\"http://127.0.0.1:9/a.css\"?>" + Drawn.page(GOOD)),
+                file(
+                        "a style sheet that opens blocks in blocks",
+                        Drawn.page("<style>.a{b:c;.a{b:c;{b:c}</style>" + GOOD)),
+                file("a style sheet of nothing but signs", Drawn.page("<style>}}@{;:,&lt;!--@media</style>" + GOOD)),
                 file("broken style", Drawn.page(GOOD + "<path style=\"stroke:;;fill:{\" d=\"M5 5z\"/>")),
                 file(
                         "a viewport of nothing",
