@@ -14,7 +14,6 @@ final class ChartDrawing {
     private static final double TITLE = 12;
     private static final double PICTURE_WIDE = 40;
     private static final double PICTURE_HIGH = 22;
-    private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final String FACES = "Arial, Helvetica, 'Liberation Sans', sans-serif";
 
     private final Markup svg;
@@ -51,20 +50,7 @@ final class ChartDrawing {
                 .sum();
         Markup svg = new Markup();
         svg.xmlDeclaration();
-        svg.open(
-                        "svg",
-                        "xmlns",
-                        NAMESPACE,
-                        "width",
-                        of(wide) + "mm",
-                        "height",
-                        of(high) + "mm",
-                        "viewBox",
-                        "0 0 %s %s".formatted(of(wide), of(high)),
-                        "font-family",
-                        FACES,
-                        "font-size",
-                        "3")
+        svg.openDrawing(0, 0, wide, high, "font-family", FACES, "font-size", "3")
                 .line();
         svg.element("title", chart.job());
         double y = 0;
@@ -84,7 +70,7 @@ final class ChartDrawing {
         page.open(
                 "svg",
                 "xmlns",
-                NAMESPACE,
+                Markup.SVG,
                 "class",
                 "picture",
                 "viewBox",

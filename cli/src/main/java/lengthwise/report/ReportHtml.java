@@ -309,7 +309,7 @@ final class ReportHtml {
         html.open(
                 "svg",
                 "xmlns",
-                "http://www.w3.org/2000/svg",
+                Markup.SVG,
                 "class",
                 "picture",
                 "viewBox",

@@ -65,7 +65,7 @@ final class WidthCurve {
         html.open(
                 "svg",
                 "xmlns",
-                "http://www.w3.org/2000/svg",
+                Markup.SVG,
                 "class",
                 "picture",
                 "viewBox",

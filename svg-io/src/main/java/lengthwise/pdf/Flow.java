@@ -16,6 +16,10 @@ final class Flow {
     private static final double NARROWEST = 85;
 
     private static final double BESIDE = 8;
+
+    /** Fewer rows than this are not set apart. */
+    private static final int FEWEST = 9;
+
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     private final NextPage nextPage;
@@ -66,7 +70,8 @@ final class Flow {
      * @param parts of a row that its cells take, together no more than 1
      */
     void table(List<Double> parts, List<String> headings, List<List<String>> rows) throws IOException {
-        int across = (int) Math.max(1, Math.floor((area.width() + BESIDE) / (NARROWEST + BESIDE)));
+        int room = (int) Math.max(1, Math.floor((area.width() + BESIDE) / (NARROWEST + BESIDE)));
+        int across = Math.min(room, (rows.size() + FEWEST - 1) / FEWEST);
         int set = 0;
         while (set < rows.size()) {
             double width = (area.width() + BESIDE) / across - BESIDE;

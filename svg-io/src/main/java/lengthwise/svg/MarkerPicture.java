@@ -70,7 +70,7 @@ public final class MarkerPicture {
         page.open(
                 "svg",
                 "xmlns",
-                MarkerSvg.NAMESPACE,
+                Markup.SVG,
                 "class",
                 "picture",
                 "role",

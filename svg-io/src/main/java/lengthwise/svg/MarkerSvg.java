@@ -32,7 +32,6 @@ public final class MarkerSvg {
     /** The version of what is said above; a reader refuses one that it does not know. */
     static final String VERSION = "1";
 
-    static final String NAMESPACE = "http://www.w3.org/2000/svg";
     static final String INK = "#1c2a30";
     static final String FAINT = "#7d898d";
     static final String NOT_CUTTABLE = "#f0ede6";
@@ -84,23 +83,11 @@ public final class MarkerSvg {
         ClothDrawing cloth = new ClothDrawing(marker, corner, svg);
         double width = cloth.reach() + RIGHT - left;
         double height = bottom + TOP;
-        svg.open(
-                "svg",
-                "xmlns",
-                NAMESPACE,
-                "version",
-                "1.1",
-                "width",
-                Millimetres.of(width) + "mm",
-                "height",
-                Millimetres.of(height) + "mm",
-                "viewBox",
-                "%s %s %s %s"
-                        .formatted(
-                                Millimetres.of(left),
-                                Millimetres.of(-TOP),
-                                Millimetres.of(width),
-                                Millimetres.of(height)),
+        svg.openDrawing(
+                left,
+                -TOP,
+                width,
+                height,
                 "data-lengthwise-version",
                 VERSION,
                 "data-job",

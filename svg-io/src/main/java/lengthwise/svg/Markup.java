@@ -10,6 +10,9 @@ import javax.xml.stream.XMLStreamWriter;
  * that XML cannot hold become U+FFFD, and lines end in a line feed on every system.
  */
 public final class Markup {
+    /** The namespace of SVG. */
+    public static final String SVG = "http://www.w3.org/2000/svg";
+
     private final StringWriter text = new StringWriter();
     private final XMLStreamWriter xml;
 
@@ -38,6 +41,20 @@ public final class Markup {
      */
     public Markup open(String element, String... attributes) {
         write(() -> xml.writeStartElement(element));
+        return attributes(attributes);
+    }
+
+    /**
+     * Opens an SVG drawing at true size: one unit is one millimetre.
+     *
+     * @param left of what is shown, in millimetres like the rest
+     * @param attributes names and values in turn, beside those of the page
+     */
+    public Markup openDrawing(double left, double top, double width, double height, String... attributes) {
+        String wide = Millimetres.of(width);
+        String high = Millimetres.of(height);
+        open("svg", "xmlns", SVG, "version", "1.1", "width", wide + "mm", "height", high + "mm");
+        attributes("viewBox", String.join(" ", Millimetres.of(left), Millimetres.of(top), wide, high));
         return attributes(attributes);
     }
 

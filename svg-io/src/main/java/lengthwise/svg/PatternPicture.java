@@ -73,16 +73,11 @@ public final class PatternPicture {
                 NARROWEST, panels.stream().mapToLong(p -> p.box().width()).max().orElse(0) + 2 * MARGIN);
         long height = panels.stream().mapToLong(Panel::height).sum() + LEGEND;
         svg.xmlDeclaration()
-                .open(
-                        "svg",
-                        "xmlns",
-                        SafeXml.SVG,
-                        "width",
-                        Millimetres.of(width) + "mm",
-                        "height",
-                        Millimetres.of(height) + "mm",
-                        "viewBox",
-                        "0 0 " + Millimetres.of(width) + " " + Millimetres.of(height),
+                .openDrawing(
+                        0,
+                        0,
+                        width / 1000.0,
+                        height / 1000.0,
                         "font-family",
                         "sans-serif",
                         "fill",

@@ -32,7 +32,7 @@ import org.xml.sax.ext.DefaultHandler2;
  * reference; size, depth, number of elements and entities bounded. Gzip is known by its first bytes.
  */
 final class SafeXml {
-    static final String SVG = "http://www.w3.org/2000/svg";
+    static final String SVG = Markup.SVG;
 
     /** The attribute that keeps where an element stands: {@code line:column}. */
     static final String PLACE = "data-place-in-file";

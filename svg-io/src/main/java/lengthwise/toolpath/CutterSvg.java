@@ -18,8 +18,6 @@ import lengthwise.svg.Millimetres;
  * into the page.
  */
 public final class CutterSvg {
-    private static final String NAMESPACE = "http://www.w3.org/2000/svg";
-
     /** In millimetres, a thousandth of an inch: lines this thin are cut, not engraved (common practice, no source). */
     private static final String HAIRLINE = "0.025";
 
@@ -41,22 +39,7 @@ public final class CutterSvg {
         Markup svg = new Markup().xmlDeclaration();
         svg.comment("Cut lines for %s. One unit is one millimetre. %s".formatted(marker.fabric(), kerfWords(kerf)));
         Cautions.forCutting().forEach(svg::comment);
-        svg.open(
-                        "svg",
-                        "xmlns",
-                        NAMESPACE,
-                        "version",
-                        "1.1",
-                        "width",
-                        Millimetres.of(page.width()) + "mm",
-                        "height",
-                        Millimetres.of(page.height()) + "mm",
-                        "viewBox",
-                        "0 0 %s %s".formatted(Millimetres.of(page.width()), Millimetres.of(page.height())),
-                        "fill",
-                        "none",
-                        "stroke-width",
-                        HAIRLINE)
+        svg.openDrawing(0, 0, page.width() / 1000.0, page.height() / 1000.0, "fill", "none", "stroke-width", HAIRLINE)
                 .line();
         if (lettered) {
             lettering(marker, path, shift, svg);

@@ -71,23 +71,11 @@ public final class ToolPathPicture {
         double width = page.width() / 1000.0 + 2 * letter;
         double height = page.height() / 1000.0 + head + letter;
         svg.xmlDeclaration()
-                .open(
-                        "svg",
-                        "xmlns",
-                        "http://www.w3.org/2000/svg",
-                        "version",
-                        "1.1",
-                        "width",
-                        Millimetres.of(width) + "mm",
-                        "height",
-                        Millimetres.of(height) + "mm",
-                        "viewBox",
-                        "%s %s %s %s"
-                                .formatted(
-                                        Millimetres.of(left),
-                                        Millimetres.of(top),
-                                        Millimetres.of(width),
-                                        Millimetres.of(height)),
+                .openDrawing(
+                        left,
+                        top,
+                        width,
+                        height,
                         "fill",
                         "none",
                         "stroke-linejoin",

@@ -141,7 +141,7 @@ class CutterSvgTest {
         Element root = parsed(svg).getDocumentElement();
         // The cloth is 1 m wide and long; the path reaches 0.1 mm beyond two of its edges.
         assertThat(root.getAttribute("width")).isEqualTo("1000.100mm");
-        assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 1000.100 1000.100");
+        assertThat(root.getAttribute("viewBox")).isEqualTo("0.000 0.000 1000.100 1000.100");
         assertThat(svg).contains("half of a kerf of 0.200 mm outside the cut line");
     }
 
