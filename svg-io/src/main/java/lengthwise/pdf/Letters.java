@@ -75,6 +75,9 @@ final class Letters {
             return Optional.empty();
         }
         byte[] bytes = unpacking.bytes(map, place);
+        if (!ToUnicodeRanges.areBounded(bytes)) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(new CMapParser().parse(new RandomAccessReadBuffer(bytes)));
         } catch (IOException | RuntimeException unreadable) {

@@ -4,7 +4,9 @@ import static lengthwise.pdf.WrittenByHand.millimetres;
 import static lengthwise.pdf.WrittenByHand.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +19,7 @@ import lengthwise.geometry.Box;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What ISO 32000-1 says of pages, layers and lettering, in files written by hand. */
 class PdfReaderTest {
@@ -252,13 +255,32 @@ class PdfReaderTest {
         assertThat(read(coded()).leftOut()).contains("1 letters of which the file does not say what they mean");
     }
 
+    /** A table that claims more codes than there are letters would be put down one by one, for minutes. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<0001> <2147483648> <0041>",
+                "<00000001> <7FFFFFFF> <00000041>",
+                "<0001> 7 <00000001> <7FFFFFFF> <0041>",
+                "<0001> <0002> <0041> 1 beginbfrange <00000001> <7FFFFFFF> <0041>"
+            })
+    void rangesOfMoreCodesThanLettersAreNotRead(String range) {
+        assertTimeout(
+                Duration.ofSeconds(60),
+                () -> assertThat(only(coded(range)).lettering()).doesNotContain("ABafiα"));
+    }
+
     static byte[] coded() {
+        return coded("<0001> <0002> <0041>");
+    }
+
+    private static byte[] coded(String range) {
         WrittenByHand file = new WrittenByHand();
         int table = file.stream("", """
                 /CIDInit /ProcSet findresource begin 12 dict begin begincmap /CMapName /T def
                 1 begincodespacerange <0000> <FFFF> endcodespacerange
-                2 beginbfrange <0001> <0002> <0041> <0003> <0003> [<006100660069>] endbfrange
-                1 beginbfchar <0010> <03B1> endbfchar endcmap end end""");
+                2 beginbfrange %s <0003> <0003> [<006100660069>] endbfrange
+                1 beginbfchar <0010> <03B1> endbfchar endcmap end end""".formatted(range));
         int below = file.add("<< /Type /Font /Subtype /CIDFontType2 /BaseFont /X /DW 600 /W [1 [500 700] 3 9 400] >>");
         int font = file.add("<< /Type /Font /Subtype /Type0 /BaseFont /X /Encoding /Identity-H /DescendantFonts ["
                 + below + " 0 R] /ToUnicode " + table + " 0 R >>");
