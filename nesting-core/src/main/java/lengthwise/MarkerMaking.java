@@ -24,6 +24,7 @@ import lengthwise.rules.CutAlreadyRule;
 import lengthwise.rules.Demand;
 import lengthwise.rules.FillerRule;
 import lengthwise.rules.LayoutTask;
+import lengthwise.rules.PlacementDomain;
 import lengthwise.rules.Ruling;
 import lengthwise.solver.Layout;
 import lengthwise.solver.LowerBound;
@@ -257,7 +258,7 @@ public final class MarkerMaking {
                             > ruled.task().height()
                     ? tooWide(order, piece, demand)
                     : "%s finds no place on %s: %s."
-                            .formatted(named(piece), order.fabric().name(), inTheWay(order));
+                            .formatted(named(piece), order.fabric().name(), inTheWay(order, demand));
             if (!reasons.contains(reason)) {
                 reasons.add(reason);
             }
@@ -265,10 +266,12 @@ public final class MarkerMaking {
         return reasons.isEmpty() ? noRoomTogether(order) : String.join(" ", reasons);
     }
 
-    private static String inTheWay(MarkerOrder order) {
+    private static String inTheWay(MarkerOrder order, Demand demand) {
         return order.fabric().join().isPresent()
                 ? "the selvedges meet in the middle, and nothing is cut across them. Lay this fabric in a single layer, or with one fold along it"
-                : "flaws or the print's repeat leave no room for it";
+                : demand.domain().positions() instanceof PlacementDomain.Positions.Lattice
+                        ? "where its match point meets the print there is no room for it. Take wider cloth, allow a larger tolerance, or leave its match point out"
+                        : "flaws, or what it is tied to, leave no room for it. Take other cloth, or tie it to less";
     }
 
     /** Each piece has a place by itself, but not all of them together: a fold across the cloth is no longer than it is wide. */

@@ -23,6 +23,8 @@ final class Budget {
     /** Finding out what fits gets this part of the job's time; where no time is said, that comes on top. */
     private static final double CHOOSING = 0.5;
 
+    private static final double OVERTIME = 0.1;
+
     /** However little is left of that, one look takes no more than this part of it. */
     private static final double ONE_LOOK = 0.5;
 
@@ -132,6 +134,12 @@ final class Budget {
         return search(share, Duration.ofMillis((long) millis), seed, workers)
                 .cancelledBy(() ->
                         interrupted.getAsBoolean() || (clock && time.instant().isAfter(broken)));
+    }
+
+    /** Says whether finding out what fits has taken a tenth of the job's time more than it should: no more looks then. */
+    boolean isChoosingOver() {
+        double left = Duration.between(time.instant(), end).toMillis() / 1000.0;
+        return clock && left < (1 - CHOOSING - OVERTIME) * whole;
     }
 
     /** Returns the seconds that are left, and at least a moment. */

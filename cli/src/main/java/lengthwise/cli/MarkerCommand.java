@@ -6,10 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiConsumer;
 import lengthwise.FabricRun;
@@ -36,6 +38,7 @@ import lengthwise.job.Remnants;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
+import lengthwise.model.MarkerOrder;
 import lengthwise.plan.Purchase;
 import lengthwise.report.RecutWords;
 import lengthwise.report.ReportTable;
@@ -227,11 +230,8 @@ final class MarkerCommand implements Callable<Integer> {
         Double left;
         try (Interrupt interrupt = Interrupt.listen()) {
             Budget budget = new Budget(orders, searching.seconds, searching.iterations, InstantSource.system());
-            reduced = ReducedJob.of(
-                    file.job(),
-                    orders,
-                    (order, share) -> MarkerMaking.fitting(
-                            order, budget.attempt(share, searching.seed, searching.workers, interrupt::isRequested)));
+            Set<String> fit = new HashSet<>();
+            reduced = ReducedJob.of(file.job(), orders, (order, share) -> look(order, share, budget, fit, interrupt));
             left = searching.seconds == null ? null : budget.secondsLeft();
             if (interrupt.isRequested()) {
                 return ExitCode.INTERRUPTED;
@@ -254,6 +254,19 @@ final class MarkerCommand implements Callable<Integer> {
                     out.resolve("made.yaml"), JobWriter.text(job.seenFrom(out, file.folder()), reduced.words()));
         }
         return ended;
+    }
+
+    /** Where time is over and a number that fits is known, more are taken not to fit. */
+    private Optional<Marker> look(
+            MarkerOrder order, double share, Budget budget, Set<String> fit, Interrupt interrupt) {
+        String fabric = order.fabric().name();
+        if (budget.isChoosingOver() && fit.contains(fabric)) {
+            return Optional.empty();
+        }
+        Optional<Marker> marker = MarkerMaking.fitting(
+                order, budget.attempt(share, searching.seed, searching.workers, interrupt::isRequested));
+        marker.ifPresent(found -> fit.add(fabric));
+        return marker;
     }
 
     /** The results must not take the place of the marker that says what is cut. */

@@ -22,6 +22,7 @@ final class JobChecks {
             refuseMissingMeasures(piece);
             warnOfMatchPointWithoutRepeat(piece);
             refuseMatchingInARing(piece);
+            refuseMatchedFiller(piece);
         }
         warnOfFabricsNotCutFrom();
     }
@@ -102,6 +103,21 @@ final class JobChecks {
                                     .formatted(piece.name())
                             : "%s and %s are matched to each other in a ring; leave the match point of one of them out"
                                     .formatted(piece.name(), followed.get(followed.size() - 1)));
+        }
+    }
+
+    /** Only pieces of one garment are matched to each other, and a filler belongs to none. */
+    private void refuseMatchedFiller(JobPiece piece) throws JobException {
+        Optional<String> mate = mate(piece);
+        boolean mateIsFiller =
+                mate.flatMap(job::piece).flatMap(JobPiece::filler).isPresent();
+        if (mate.isPresent() && (mateIsFiller || piece.filler().isPresent())) {
+            throw places.complaint(
+                    "pieces." + piece.name() + ".match-point.to",
+                    "%s is a filler and belongs to no garment, so that it has no %s to be matched to; leave to out, or leave filler out"
+                            .formatted(
+                                    mateIsFiller ? mate.get() : piece.name(),
+                                    mateIsFiller ? piece.name() : mate.get()));
         }
     }
 

@@ -102,6 +102,17 @@ class BudgetTest {
                 .isEqualTo(0.5);
     }
 
+    /** Of 20 s ten are for choosing, and two more where the looks take longer than they should. */
+    @Test
+    void choosingEndsInTime() {
+        Budget budget = budget(20.0, null);
+        now = Instant.EPOCH.plusMillis(11_900);
+        assertThat(budget.isChoosingOver()).isFalse();
+        now = Instant.EPOCH.plusMillis(12_100);
+        assertThat(budget.isChoosingOver()).isTrue();
+        assertThat(budget(null, 100L).isChoosingOver()).isFalse();
+    }
+
     /** A look of 2.3 s has a quarter of that for its last step, and is over at once where the maker wants no more. */
     @Test
     void aLookIsBrokenOffWhenItsTimeIsOver() {

@@ -25,6 +25,8 @@ class ClothRulesTest {
 
     private static final Pattern SHORT = Pattern.compile(
             "lengthwise: it does not fit on cloth: \\d+ mm short\\. There is room for a marker of ([0-9.]+) (cm|m) .*");
+    private static final Pattern WAY_OUT = Pattern.compile(
+            "(?i)[.:;,?] (?:or )?(allow|begin|change|cut|draw|fold|give|lay|leave|let|match|mend|move|name|say|take|wash|widen)\\b");
     private static final Pattern LENGTH = Pattern.compile("\"length_mm\" : ([0-9.]+)");
 
     private static int tried;
@@ -103,6 +105,9 @@ class ClothRulesTest {
         } else {
             String bare = reason.replaceFirst("^lengthwise: (\\S*job\\.yaml:\\d+:\\d+: key [^ :]*: )?", "");
             assertThat(Refusals.untrue(job, bare)).as(about).isEmpty();
+            assertThat(WAY_OUT.matcher(bare).find())
+                    .as("says what to do: %s", about)
+                    .isTrue();
         }
     }
 

@@ -30,7 +30,8 @@ final class RandomClothJob {
             RandomClothJob::border,
             RandomClothJob::zones,
             RandomClothJob::flaws,
-            RandomClothJob::there);
+            RandomClothJob::there,
+            RandomClothJob::shade);
 
     private static final List<Consumer<Patch>> PIECE_RULES = List.of(
             Patch::cut,
@@ -204,6 +205,11 @@ final class RandomClothJob {
                 .orElse(0);
     }
 
+    /** Returns how far apart along an axis may lie what is of one shade. */
+    double shade(String axis) {
+        return number(said("shade"), axis);
+    }
+
     private double boughtWidth() {
         String said = said("width");
         return said.endsWith("in") ? 25.4 * number(said, "") : number(said, "");
@@ -364,6 +370,14 @@ final class RandomClothJob {
             } else {
                 cloth.put("length", length + " mm");
             }
+        }
+    }
+
+    private void shade() {
+        if (oneIn(8)) {
+            String along = "lengthwise: " + between(200, 1500) + " mm";
+            String across = "crosswise: " + between(100, Math.min(900, width)) + " mm";
+            cloth.put("shade", "{" + one(along, across, along + ", " + across) + "}");
         }
     }
 

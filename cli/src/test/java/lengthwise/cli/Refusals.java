@@ -3,6 +3,7 @@ package lengthwise.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -75,7 +76,7 @@ final class Refusals {
                     "(P) is keyed to a border of cloth, .*?, but nothing says which of its ends is up\\. .*?as-drawn\\.",
                     (job, piece) -> piece.keys.containsKey("border") && !hasUpEnd(job, piece)),
             patch(
-                    "(P) is keyed to a border of cloth, .*?, but it is cut on the bias or runs either way.*?\\.",
+                    "(P) is keyed to a border of cloth, .*?, but it is cut on the bias or runs either way\\. .*?border out\\.",
                     (job, piece) -> piece.keys.containsKey("border") && isOnBias(piece)),
             patch(
                     "(P) is keyed to a border of cloth, .*?, but it lies on the fold\\. .*?single layer\\.",
@@ -101,7 +102,7 @@ final class Refusals {
                     "(P) may lie on the selvedge \\(edge-on-selvedge\\), but it has no straight edge .*?\\.",
                     (job, piece) -> isTiedToSelvedge(piece) && (!piece.straightSides || isTurnedByStretch(job))),
             patch(
-                    "(P) may lie on the selvedge \\(edge-on-selvedge\\), but its border or its zone .*?\\.",
+                    "(P) may lie on the selvedge \\(edge-on-selvedge\\), but its match point, its border or its zone .*?\\.",
                     (job, piece) -> isTiedToSelvedge(piece)
                             && (piece.keys.containsKey("zone") || piece.keys.containsKey("border"))),
             patch(
@@ -134,9 +135,28 @@ final class Refusals {
                     (job, m) -> job.patch(m.group(1)).says("match-point", m.group(2))
                             && !job.patch(m.group(1)).says("match-point", "along: " + other(m.group(3)))
                             && job.patch(m.group(2)).says("match-point", "along: " + other(m.group(3)))),
+            patch(
+                    "(P) is a filler and belongs to no garment, .*?leave filler out\\.?",
+                    (job, piece) -> piece.keys.containsKey("filler")
+                            && (piece.says("match-point", "piece:") || isMatched(job, piece))),
             numbers(
                     "The match points of (P) and (P) contradict each other on cloth: .*?out\\.",
                     (job, m) -> isMatched(job, job.patch(m.group(1))) && isMatched(job, job.patch(m.group(2)))),
+            // shade
+            words(
+                    "cloth keeps left and right of a piece in a band across \\(shade: crosswise\\), .*?out of shade\\.",
+                    job -> job.says("shade", "crosswise") && isFoldedAlong(job)),
+            words(
+                    "cloth keeps the pieces of a garment together \\(shade\\), .*?leave shade out\\.",
+                    job -> job.says("shade")
+                            && !isFoldedAlong(job)
+                            && !job.form().equals("single-layer")),
+            numbers(
+                    "(P) is (N) mm (lengthwise|crosswise) as it lies, and cloth keeps .*? within (N) mm .*?more there\\.",
+                    (job, m) -> number(m, 2) > number(m, 4) && near(job.shade(m.group(3)), number(m, 4), 0.01)),
+            words(
+                    "No layout of cloth was found that keeps together what is to be of one shade .*?wider cloth\\.",
+                    job -> job.says("shade")),
             // no room
             numbers(
                     "(P) is (N) cm \\(N in\\) across the fabric; the cuttable width of cloth is (N) cm \\(N in\\)\\. .*?(?:join them|split the piece)\\.",
@@ -148,8 +168,11 @@ final class Refusals {
                     (job, piece) -> job.form().equals("selvedges-to-middle")
                             && extents(job, piece).stream().anyMatch(range -> range[1] > job.besideJoin())),
             patch(
-                    "(P) finds no place on cloth: flaws or the print's repeat leave no room for it\\.",
-                    (job, piece) -> job.says("flaws") || isMatched(job, piece)),
+                    "(P) finds no place on cloth: where its match point meets the print .*?match point out\\.",
+                    Refusals::isMatched),
+            patch(
+                    "(P) finds no place on cloth: flaws, or what it is tied to, leave no room .*?to less\\.",
+                    (job, piece) -> job.says("flaws") || job.says("outline")),
             numbers(
                     "The pieces on the fold of cloth find no room side by side: .*?in a single layer\\.",
                     (job, m) -> job.patches.stream().anyMatch(piece -> liesOnFoldAcross(job, piece))));
@@ -160,9 +183,12 @@ final class Refusals {
     private record Refusal(Pattern says, BiPredicate<RandomClothJob, MatchResult> isTrue) {}
 
     private static Refusal numbers(String says, BiPredicate<RandomClothJob, MatchResult> isTrue) {
-        String words =
-                says.replace("P", "[a-z]+-\\d").replace("N", "[0-9.]+").replaceAll("\\[a-z\\]\\+-\\\\d(?=iece)", "P");
+        String words = says.replaceAll("\\bP\\b", "[a-z]+-\\\\d").replaceAll("\\bN\\b", "[0-9.]+");
         return new Refusal(Pattern.compile(words), isTrue);
+    }
+
+    private static Refusal words(String says, Predicate<RandomClothJob> isTrue) {
+        return numbers(says, (job, found) -> isTrue.test(job));
     }
 
     private static Refusal patch(String says, BiPredicate<RandomClothJob, Patch> isTrue) {

@@ -293,7 +293,9 @@ final class RandomJobs {
                         mark(),
                         maybe(() -> length(5_000)),
                         maybe(() -> one(Axis.values())),
-                        maybe(() -> chance() ? new Partner.OtherHand() : new Partner.Mate("mate", mark())))),
+                        maybe(() -> chance() || filler.isPresent()
+                                ? new Partner.OtherHand()
+                                : new Partner.Mate("mate", mark())))),
                 maybe(() -> length(20_000)),
                 filler,
                 new Lying(

@@ -56,7 +56,10 @@ final class BorderRule {
                     "the print's up end points along the cloth (direction: one-way). Say direction: either-way");
         }
         if (piece.turning() != Piece.Turning.ALONG_GRAIN) {
-            throw refused(piece, fabric, "it is cut on the bias or runs either way");
+            throw refused(
+                    piece,
+                    fabric,
+                    "it is cut on the bias or runs either way. Let it lie on grain, or leave its border out");
         }
         if (piece.foldEdge().isPresent()) {
             throw refused(piece, fabric, "it lies on the fold. Lay this fabric in a single layer");
@@ -92,12 +95,13 @@ final class BorderRule {
         };
         int index = Math.max(0, tie.number() - 1);
         if (index >= points.size()) {
-            throw new RefusedException("%s is keyed to a border by its %s %d, but has only %d of them."
-                    .formatted(
-                            SpreadRule.named(piece),
-                            tie.kind() == Lying.Tie.Kind.NOTCH ? "notch" : "drill hole",
-                            tie.number(),
-                            points.size()));
+            throw new RefusedException(
+                    "%s is keyed to a border by its %s %d, but has only %d of them. Name another mark, or say border: hem."
+                            .formatted(
+                                    SpreadRule.named(piece),
+                                    tie.kind() == Lying.Tie.Kind.NOTCH ? "notch" : "drill hole",
+                                    tie.number(),
+                                    points.size()));
         }
         return points.get(index);
     }

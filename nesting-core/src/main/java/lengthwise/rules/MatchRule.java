@@ -179,8 +179,8 @@ final class MatchRule {
             refuseFreerMate(piece, match, other);
             Point at = other.marks()
                     .at(mate.at())
-                    .orElseThrow(
-                            () -> new RefusedException("%s is matched to %s of %s, and there is no such mark on it."
+                    .orElseThrow(() -> new RefusedException(
+                            "%s is matched to %s of %s, and there is no such mark on it: draw it, or name another."
                                     .formatted(
                                             SpreadRule.named(piece), mate.at().called(), SpreadRule.named(other))));
             ties.add(new Tie(item, match.at(), j, at, /* mirrored= */ false, match));

@@ -75,8 +75,9 @@ final class SelvedgeRule {
                     .filter(orientation -> isInside(piece, orientation, line, width))
                     .toList();
             if (inside.isEmpty()) {
-                throw new RefusedException("%s reaches over the cuttable width of %s where it has to lie."
-                        .formatted(SpreadRule.named(piece), fabric.name()));
+                throw new RefusedException(
+                        "%s reaches over the cuttable width of %s where it has to lie. Take wider cloth, or move what it is tied to."
+                                .formatted(SpreadRule.named(piece), fabric.name()));
             }
             return new PlacementDomain(inside, line);
         }
