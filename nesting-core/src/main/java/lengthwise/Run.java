@@ -1,12 +1,14 @@
 package lengthwise;
 
 import java.util.List;
+import lengthwise.workshop.MadeToMeasure;
 
 /**
  * A whole run: one job, a marker for each of its fabrics.
  *
  * @param version of Lengthwise
  * @param reproducible false when a clock or an interrupt ended the search: the same seed may then give another marker
+ * @param customers what is made for whom, in the order of the order
  */
 public record Run(
         String job,
@@ -15,4 +17,17 @@ public record Run(
         int workers,
         boolean reproducible,
         List<FabricRun> fabrics,
-        List<String> warnings) {}
+        List<String> warnings,
+        List<MadeToMeasure> customers) {
+    /** A run for nobody by name. */
+    public Run(
+            String job,
+            String version,
+            long seed,
+            int workers,
+            boolean reproducible,
+            List<FabricRun> fabrics,
+            List<String> warnings) {
+        this(job, version, seed, workers, reproducible, fabrics, warnings, List.of());
+    }
+}

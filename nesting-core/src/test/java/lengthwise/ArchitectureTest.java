@@ -34,6 +34,9 @@ class ArchitectureTest {
     static final ArchRule THE_PLAN_KNOWS_THE_MODEL = knowsOnly("plan", "model", "geometry", "ortools");
 
     @ArchTest
+    static final ArchRule THE_WORKSHOP_KNOWS_THE_PLAN = knowsOnly("workshop", "plan", "model", "geometry");
+
+    @ArchTest
     static final ArchRule JTS_IN_GEOMETRY_ONLY = usedOnlyIn("org.locationtech.jts..", "lengthwise.geometry..");
 
     @ArchTest

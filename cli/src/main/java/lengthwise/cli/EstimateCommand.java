@@ -253,7 +253,8 @@ final class EstimateCommand implements Callable<Integer> {
     }
 
     private static String words(OrderLine line, boolean withMeasures) {
-        String size = line.size().equals(Size.ONE) ? "one size" : line.size().name();
+        String size = (line.size().equals(Size.ONE) ? "one size" : line.size().name())
+                + line.customer().map(", "::concat).orElse("");
         return withMeasures && !line.measures().isEmpty()
                 ? line.measures().stream()
                         .map(measure -> measure.name() + " " + LengthWords.both(measure.length()))

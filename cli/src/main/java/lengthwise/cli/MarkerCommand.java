@@ -23,6 +23,7 @@ import lengthwise.Run;
 import lengthwise.check.Violation;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.job.BareJob;
+import lengthwise.job.Customers;
 import lengthwise.job.FilledJob;
 import lengthwise.job.Job;
 import lengthwise.job.JobException;
@@ -47,6 +48,7 @@ import lengthwise.report.ShortOfCloth;
 import lengthwise.report.WholeFile;
 import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
+import lengthwise.workshop.MadeToMeasure;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -293,7 +295,8 @@ final class MarkerCommand implements Callable<Integer> {
      * @param time in seconds, where it is limited
      */
     private ExitCode lay(Job job, Orders orders, Map<String, Marker> known, @Nullable Double time, PrintWriter err)
-            throws IOException {
+            throws IOException, JobException {
+        List<MadeToMeasure> customers = Customers.of(job);
         List<String> warnings = new ArrayList<>(orders.warnings());
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
@@ -352,7 +355,14 @@ final class MarkerCommand implements Callable<Integer> {
             boolean reproducible =
                     searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
             Run run = new Run(
-                    job.title(), Version.number(), searching.seed, searching.workers, reproducible, runs, warnings);
+                    job.title(),
+                    Version.number(),
+                    searching.seed,
+                    searching.workers,
+                    reproducible,
+                    runs,
+                    warnings,
+                    customers);
             RunFiles.write(run, out);
             WholeFile.write(out.resolve("leftovers.yaml"), Remnants.text(job, run));
             if (!isJobFile()) {

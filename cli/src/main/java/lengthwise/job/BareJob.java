@@ -89,6 +89,7 @@ public final class BareJob {
                 lettered(pieces, roles),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 order(pieces, wishes),
                 Optional.empty());
     }

@@ -33,6 +33,7 @@ public final class FilledJob {
                 job.pieces(),
                 orders.fabrics().stream().map(fabric -> fabric.order().gap()).findFirst(),
                 job.cuttingTool(),
+                job.sizes(),
                 job.order(),
                 job.plan());
     }

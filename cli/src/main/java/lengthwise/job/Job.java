@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.model.Length;
+import lengthwise.workshop.SizeTable;
 
 /**
  * What a maker asks for: her drawings, her fabrics, how the pieces are cut, and how many garments of which size.
@@ -13,6 +14,7 @@ import lengthwise.model.Length;
  * @param pieces what is said about single pieces; a piece of the drawings that is not listed is cut as its lettering says
  * @param gap the least distance between any two pieces, where said
  * @param cuttingTool gives the gap where nothing is said of it
+ * @param sizes choose the size of an order line by its measures, where said; the lines of the order have theirs
  * @param plan how the order may be shared out over lays, where said
  */
 public record Job(
@@ -23,6 +25,7 @@ public record Job(
         List<JobPiece> pieces,
         Optional<Length> gap,
         Optional<CuttingTool> cuttingTool,
+        Optional<SizeTable> sizes,
         List<OrderLine> order,
         Optional<JobPlan> plan) {
     /** The version of the job file that this Lengthwise reads and writes. */
@@ -37,12 +40,12 @@ public record Job(
 
     /** Returns the same job with another order. */
     Job withOrder(List<OrderLine> lines) {
-        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, lines, plan);
+        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, lines, plan);
     }
 
     /** Returns the same pieces cut from other fabrics for another order; what is planned is not planned again. */
     Job cutFrom(List<JobFabric> others, List<OrderLine> lines) {
-        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, lines, Optional.empty());
+        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, sizes, lines, Optional.empty());
     }
 
     /** Returns the same job with its drawings' paths as seen from another folder. */
@@ -54,7 +57,7 @@ public record Job(
                 .map(fabric -> fabric.withCutAlready(
                         fabric.cutAlready().map(cut -> cut.withMarker(seenFrom(other, folder, cut.marker())))))
                 .toList();
-        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, order, plan);
+        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, sizes, order, plan);
     }
 
     private static String seenFrom(Path other, Path folder, String file) {

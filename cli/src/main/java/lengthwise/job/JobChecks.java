@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import lengthwise.job.JobStrip.StripLength;
-import lengthwise.model.Length;
 import lengthwise.model.MatchPoint.Partner;
 
 /** Looks at how the parts of a job go together. */
@@ -54,23 +52,23 @@ final class JobChecks {
     }
 
     private void refuseMissingMeasures(JobPiece piece) throws JobException {
-        if (piece.strip().isEmpty() || !(piece.strip().get().length() instanceof StripLength.OfMeasure of)) {
+        if (piece.strip().isEmpty()) {
             return;
         }
+        LengthRule length = piece.strip().get().length();
         for (int i = 0; i < job.order().size(); i++) {
             OrderLine line = job.order().get(i);
-            Optional<Length> length = piece.strip().get().lengthFor(line);
-            if (length.isEmpty()) {
+            Optional<String> lacking = length.lacking(line);
+            if (lacking.isPresent()) {
                 throw places.complaint(
-                        "order[" + (i + 1) + "]",
-                        "the strip %s is cut by the measure %s, which this line does not give; add %s: 70 cm"
-                                .formatted(piece.name(), of.measure(), of.measure()));
+                        "order[" + (i + 1) + "]", "the strip %s %s".formatted(piece.name(), lacking.get()));
             }
-            if (length.get().micrometres() <= 0) {
+            try {
+                length.lengthFor(line);
+            } catch (JobException nothing) {
                 throw places.complaint(
                         "pieces." + piece.name() + ".strip.length",
-                        "for order[%d] the strip comes to %s; it must be more than 0"
-                                .formatted(i + 1, LengthText.print(length.get(), LengthUnit.CM)));
+                        "for order[%d] the strip %s".formatted(i + 1, nothing.getMessage()));
             }
         }
     }

@@ -15,10 +15,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.ScaleStatement;
-import lengthwise.job.JobStrip.StripLength;
-import lengthwise.job.OrderLine.Measure;
 import lengthwise.model.Length;
-import lengthwise.model.Size;
+import lengthwise.workshop.SizeTable;
 
 /**
  * Reads job files.
@@ -27,12 +25,8 @@ import lengthwise.model.Size;
  * The first one found is reported.
  */
 public final class JobReader {
-    /** More garments than this are no small batch but a slip of the finger. */
-    private static final int MOST_GARMENTS = 10_000;
-
     private static final int MOST_FABRICS = 100;
 
-    private static final Length LONGEST_MEASURE = Length.ofMillimetres(100_000);
     private static final Length LARGEST_BOX = Length.ofMillimetres(10_000);
     private static final Length LARGEST_OVERLAP = Length.ofMillimetres(1000);
     private static final int MOST_TILES = 200;
@@ -55,6 +49,7 @@ public final class JobReader {
                 "pieces",
                 "gap",
                 "cutting-tool",
+                "sizes",
                 "order",
                 "plan");
         this.measuring = new Measuring(keys.read("units", e -> e.word(LengthUnit.class, Set.of())));
@@ -119,7 +114,16 @@ public final class JobReader {
                 && pieces.stream().allMatch(piece -> piece.strip().isEmpty())) {
             throw root.keyError("there is nothing to cut: no drawing and no strip; write drawings: [pattern.svg]");
         }
-        List<OrderLine> order = order(keys.need("order", "[{size: M, make: 1}]"), pieces);
+        Optional<SizeTable> sizes = keys.read("sizes", e -> new SizesReading(measuring).read(e));
+        List<String> measures = Stream.concat(
+                        sizes.stream().flatMap(table -> table.measures().stream()),
+                        pieces.stream()
+                                .flatMap(piece -> piece.strip().stream())
+                                .flatMap(strip -> strip.length().measures().stream()))
+                .distinct()
+                .toList();
+        List<OrderLine> order =
+                new OrderReading(measuring, sizes, measures).read(keys.need("order", "[{size: M, make: 1}]"));
         return new Job(
                 keys.read("job", e -> e.text("a title")).orElse(defaultTitle),
                 measuring.units(),
@@ -128,6 +132,7 @@ public final class JobReader {
                 pieces,
                 keys.read("gap", pieceReading::gap),
                 keys.read("cutting-tool", e -> e.word(CuttingTool.class, Set.of())),
+                sizes,
                 order,
                 keys.read("plan", e -> new PlanReading(measuring, fabrics, order).read(e)));
     }
@@ -245,67 +250,5 @@ public final class JobReader {
             throw entry.error("found no fabric; write reef-print: {width: 150 cm}");
         }
         return List.copyOf(byRole.values());
-    }
-
-    private List<OrderLine> order(Entry entry, List<JobPiece> pieces) throws JobException {
-        List<OrderLine> order = new ArrayList<>();
-        int garments = 0;
-        for (Entry item : entry.items("- {size: M, make: 1}")) {
-            OrderLine line = orderLine(item, pieces);
-            garments += line.make();
-            if (garments > MOST_GARMENTS) {
-                throw item.error(
-                        "the order comes to %d garments; a job takes at most %d".formatted(garments, MOST_GARMENTS));
-            }
-            order.add(line);
-        }
-        refuseHalfColoured(entry, order);
-        if (order.isEmpty()) {
-            throw entry.error("the order is empty; write - {size: M, make: 1}");
-        }
-        return order;
-    }
-
-    private static void refuseHalfColoured(Entry entry, List<OrderLine> order) throws JobException {
-        long coloured = order.stream().filter(line -> line.colour().isPresent()).count();
-        if (coloured > 0 && coloured < order.size()) {
-            throw entry.error("found a colour on %d lines of %d; give every line a colour, or none"
-                    .formatted(coloured, order.size()));
-        }
-    }
-
-    private OrderLine orderLine(Entry entry, List<JobPiece> pieces) throws JobException {
-        Map<String, Entry> entries = new LinkedHashMap<>(entry.named("{size: M, make: 1}"));
-        Entry make = entries.remove("make");
-        Entry size = entries.remove("size");
-        Entry colour = entries.remove("colour");
-        Entry priority = entries.remove("priority");
-        if (make == null) {
-            throw entry.missing("make", "make: 1" + Entry.mistaken("make", entries.keySet()));
-        }
-        List<Measure> measures = new ArrayList<>();
-        List<String> wanted = pieces.stream()
-                .flatMap(piece -> piece.strip().stream())
-                .flatMap(strip ->
-                        strip.length() instanceof StripLength.OfMeasure of ? Stream.of(of.measure()) : Stream.empty())
-                .distinct()
-                .toList();
-        for (Entry measure : entries.values()) {
-            if (!wanted.contains(measure.name())) {
-                List<String> allowed = new ArrayList<>(List.of("size", "make", "colour", "priority"));
-                allowed.addAll(wanted);
-                throw measure.unknown(
-                        "there is no such key here, and no strip is cut by a measure of this name", allowed);
-            }
-            measures.add(new Measure(measure.name(), measuring.positive(measure, LONGEST_MEASURE)));
-        }
-        return new OrderLine(
-                size == null ? Size.ONE : new Size(size.text("a size, such as M")),
-                Measuring.count(make, MOST_GARMENTS, "how many garments, such as 3"),
-                colour == null ? Optional.empty() : Optional.of(colour.text("a colour, such as red")),
-                priority == null
-                        ? Optional.empty()
-                        : Optional.of(Measuring.count(priority, MOST_GARMENTS, "1 for what is made first")),
-                measures);
     }
 }

@@ -41,6 +41,7 @@ public final class JobVariant {
                 job.pieces(),
                 job.gap(),
                 job.cuttingTool(),
+                job.sizes(),
                 job.order(),
                 Optional.empty());
         return JobWriter.text(variant, List.of());

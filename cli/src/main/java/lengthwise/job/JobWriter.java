@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobPiece.MatchMark;
-import lengthwise.job.JobStrip.StripLength;
+import lengthwise.job.LengthRule.Source;
 import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.GrainTolerance;
@@ -21,6 +21,7 @@ import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
+import lengthwise.workshop.SizeTable;
 
 /**
  * Writes a job as the text of a job file, tidy and with comments, for a maker to read and change. Reading it gives an
@@ -88,6 +89,7 @@ public final class JobWriter {
             line("");
             line("cutting-tool: " + Entry.word(tool));
         });
+        job.sizes().ifPresent(this::sizes);
         section("order");
         job.order().forEach(order -> line("  - " + order(order)));
         job.plan().ifPresent(this::plan);
@@ -300,7 +302,7 @@ public final class JobWriter {
         List<String> parts = new ArrayList<>();
         piece.strip().ifPresent(strip -> {
             parts.add("strip: {cut-width: %s, length: %s}"
-                    .formatted(length(strip.cutWidth()), stripLength(strip.length())));
+                    .formatted(length(strip.cutWidth()), lengthRule(strip.length())));
             strip.runs().ifPresent(runs -> parts.add("runs: " + Entry.word(runs)));
             strip.print().ifPresent(print -> parts.add("print: " + Entry.word(print)));
         });
@@ -370,12 +372,55 @@ public final class JobWriter {
         return Entry.word(mark.kind()) + " " + mark.number();
     }
 
-    private String stripLength(StripLength length) {
-        if (length instanceof StripLength.OfMeasure of) {
-            return "{measure: " + quoted(of.measure())
-                    + (of.plus().equals(Length.ZERO) ? "" : ", plus: " + length(of.plus())) + "}";
+    private String lengthRule(LengthRule rule) {
+        return rule.parts().size() == 1
+                ? part(rule.parts().get(0))
+                : rule.parts().stream().map(this::part).collect(Collectors.joining(", ", "[", "]"));
+    }
+
+    private String part(LengthRule.Part part) {
+        List<String> said = new ArrayList<>();
+        if (part.source() instanceof Source.Fixed fixed) {
+            if (part.times() == 1 && part.plus().equals(Length.ZERO)) {
+                return length(fixed.length());
+            }
+            said.add("length: " + length(fixed.length()));
+        } else if (part.source() instanceof Source.OfMeasure of) {
+            said.add("measure: " + quoted(of.measure()));
+        } else if (part.source() instanceof Source.BySize by) {
+            said.add("by-size: "
+                    + braces(by.lengths().entrySet().stream()
+                            .map(size -> quoted(size.getKey()) + ": " + length(size.getValue()))
+                            .toList()));
         }
-        return length(((StripLength.Fixed) length).length());
+        if (part.times() != 1) {
+            said.add("times: " + plain(BigDecimal.valueOf(part.times())));
+        }
+        if (!part.plus().equals(Length.ZERO)) {
+            said.add("plus: " + length(part.plus()));
+        }
+        return braces(said);
+    }
+
+    private void sizes(SizeTable table) {
+        line("");
+        if (table.equals(SizeTable.EN_13402_3)) {
+            line("sizes: " + SizesReading.STANDARD, "chosen by the measure bust");
+            return;
+        }
+        line("sizes:");
+        for (SizeTable.Row row : table.rows()) {
+            line("  " + quoted(row.size().name()) + ": "
+                    + braces(row.ranges().stream()
+                            .map(range -> quoted(range.measure()) + ": " + range(range))
+                            .toList()));
+        }
+    }
+
+    private String range(SizeTable.Range range) {
+        return range.from().equals(range.to())
+                ? length(range.from())
+                : "{from: %s, to: %s}".formatted(length(range.from()), length(range.to()));
     }
 
     private static String cut(CutRequest cut) {
@@ -427,6 +472,7 @@ public final class JobWriter {
             parts.add("size: " + quoted(line.size().name()));
         }
         parts.add("make: " + line.make());
+        line.customer().ifPresent(customer -> parts.add("customer: " + quoted(customer)));
         line.colour().ifPresent(colour -> parts.add("colour: " + quoted(colour)));
         line.priority().ifPresent(priority -> parts.add("priority: " + priority));
         line.measures().forEach(measure -> parts.add(quoted(measure.name()) + ": " + length(measure.length())));

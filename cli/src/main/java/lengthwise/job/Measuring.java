@@ -13,6 +13,8 @@ import lengthwise.model.Length;
  */
 record Measuring(Optional<LengthUnit> units) {
     private static final Pattern PERCENT = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) ?%");
+    private static final Pattern FACTOR = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,6})?) ?(%)?");
+    private static final BigDecimal MOST_TIMES = BigDecimal.valueOf(100);
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,9}");
     private static final BigDecimal MOST_SHRINKAGE = BigDecimal.valueOf(50);
     private static final BigDecimal SMALLEST_UNIT = BigDecimal.ONE;
@@ -92,6 +94,22 @@ record Measuring(Optional<LengthUnit> units) {
             throw entry.error("found " + Quote.of(text) + "; it must be below 50 %");
         }
         return value.movePointLeft(2).doubleValue();
+    }
+
+    /** A factor above 0, written as a number or a percentage: 0.75 or 75 %. */
+    static double factor(Entry entry) throws JobException {
+        String example = "a factor such as 0.75 or 75 %";
+        String text = entry.text(example);
+        Matcher factor = FACTOR.matcher(text);
+        if (!factor.matches()) {
+            throw entry.error("found " + Quote.of(text) + "; write " + example);
+        }
+        BigDecimal number = new BigDecimal(factor.group(1)).movePointLeft(factor.group(2) == null ? 0 : 2);
+        if (number.signum() == 0 || number.compareTo(MOST_TIMES) > 0) {
+            throw entry.error("found %s; it must be more than 0 and at most %s"
+                    .formatted(Quote.of(text), MOST_TIMES.toPlainString()));
+        }
+        return number.doubleValue();
     }
 
     /** A whole number from 1 to a largest one. */

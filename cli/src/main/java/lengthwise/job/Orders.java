@@ -338,7 +338,8 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             for (OrderLine line : job.order()) {
                 List<CutPiece> pieces = pieces(said, fabric, line, assumed);
                 for (int i = 0; i < line.make(); i++) {
-                    bundles.add(new Bundle(new Garment(number++, line.size()), pieces));
+                    bundles.add(new Bundle(
+                            new Garment(number++, line.size(), line.customer().orElse("")), pieces));
                 }
             }
             return bundles;
@@ -559,9 +560,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         private CutPiece strip(JobPiece said, CutRequest request, Fabric fabric, OrderLine line, Assumptions assumed)
                 throws JobException {
             JobStrip strip = said.strip().orElseThrow();
-            Length length = strip.lengthFor(line)
-                    .orElseThrow(() -> new JobException("%s is cut by a measure that the order line %s does not give."
-                            .formatted(said.name(), line.size().name())));
+            Length length = strip.length().lengthFor(line);
             Cut cut = request.cut(true).orElseThrow();
             Piece piece = StripMaking.of(said.name(), strip, length, line.size(), cut.manner(), assumed);
             Cut counted = cut.manner() == Cut.Manner.PAIR

@@ -13,7 +13,6 @@ import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
-import lengthwise.job.JobStrip.StripLength;
 import lengthwise.model.Axis;
 import lengthwise.model.Cut;
 import lengthwise.model.GrainTolerance;
@@ -78,10 +77,13 @@ final class PieceReading {
                     "only a strip ignores the print; for a drawn piece without an up end write up: none");
         }
         Optional<Integer> filler = piece.read("filler", PieceReading::filler);
-        if (filler.isPresent() && strip.isPresent() && strip.get().length() instanceof StripLength.OfMeasure of) {
+        if (filler.isPresent() && strip.isPresent() && !strip.get().length().isFixed()) {
             throw piece.need("filler", "")
                     .keyError("a filler belongs to no wearer, so that it has no %s; give the strip a length of its own"
-                            .formatted(of.measure()));
+                            .formatted(
+                                    strip.get().length().measures().isEmpty()
+                                            ? "size"
+                                            : strip.get().length().measures().get(0)));
         }
         return new JobPiece(
                 entry.name(),
@@ -229,23 +231,8 @@ final class PieceReading {
         Fields strip = entry.fields("{cut-width: 32 mm, length: 46 cm}", "cut-width", "length");
         return new JobStrip(
                 measuring.positive(strip.need("cut-width", "32 mm"), LONGEST_STRIP),
-                stripLength(strip.need("length", "46 cm (or {measure: ribcage, plus: 30 cm})")),
+                new LengthReading(measuring).read(strip.need("length", "46 cm (or {measure: ribcage, plus: 30 cm})")),
                 piece.read("runs", e -> e.word(Runs.class, Set.of())),
                 piece.read("print", e -> e.word(PrintUse.class, Set.of())));
-    }
-
-    private StripLength stripLength(Entry entry) throws JobException {
-        if (entry.isText()) {
-            return new StripLength.Fixed(measuring.positive(entry, LONGEST_STRIP));
-        }
-        Fields length = entry.fields("a length, or {measure: ribcage, plus: 30 cm}", "measure", "plus");
-        String measure = length.need("measure", "ribcage").text("the name of a measure in the order");
-        if (measure.equals("size") || measure.equals("make")) {
-            throw length.need("measure", "")
-                    .error("found %s, which is a key of its own in the order; give the measure another name"
-                            .formatted(Quote.of(measure)));
-        }
-        return new StripLength.OfMeasure(
-                measure, length.read("plus", measuring::signed).orElse(Length.ZERO));
     }
 }

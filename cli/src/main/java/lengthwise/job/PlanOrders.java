@@ -141,6 +141,9 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
                             .filter(other -> other.size().equals(kind.size()))
                             .count()
                     == 1;
+            if (kind.customer().isPresent()) {
+                return size + " " + kind.customer().get();
+            }
             if (alone) {
                 return size;
             }

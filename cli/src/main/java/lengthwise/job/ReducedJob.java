@@ -117,7 +117,8 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
         return count + " ×"
                 + (line.size().name().isEmpty()
                         ? " the garment"
-                        : " " + line.size().name());
+                        : " " + line.size().name())
+                + line.customer().map(" for "::concat).orElse("");
     }
 
     private static String runsOut(List<MarkerOrder> limited, List<Integer> enoughFor, int all) {

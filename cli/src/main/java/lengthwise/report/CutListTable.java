@@ -38,7 +38,7 @@ final class CutListTable {
                                 "td",
                                 fillers
                                         ? "fillers"
-                                        : "garment " + last.number() + (size.isEmpty() ? "" : ", size " + size),
+                                        : "garment " + last.called() + (size.isEmpty() ? "" : ", size " + size),
                                 "colspan",
                                 "5")
                         .close()

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun;
 import lengthwise.Run;
 import lengthwise.geometry.Point;
 import lengthwise.model.Fabric;
+import lengthwise.model.Garment;
 import lengthwise.model.GrainLine;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
@@ -151,10 +151,7 @@ final class PlacementSheet {
     }
 
     private static String garments(Placement placement) {
-        return placement.item().garments().stream()
-                .map(garment -> Integer.toString(garment.number()))
-                .distinct()
-                .collect(Collectors.joining(" + "));
+        return Garment.called(placement.item().garments());
     }
 
     private void row(int number, Placement placement, List<Column> columns) {

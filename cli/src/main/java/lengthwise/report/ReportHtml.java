@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
@@ -20,6 +21,7 @@ import lengthwise.plan.Waste;
 import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.svg.MarkerPicture;
 import lengthwise.svg.Markup;
+import lengthwise.workshop.MadeToMeasure;
 
 /** The report for people: one page that needs nothing but itself, to read on a screen or print. */
 final class ReportHtml {
@@ -56,6 +58,7 @@ final class ReportHtml {
                 .line();
         summary();
         warnings();
+        customers();
         for (int i = 0; i < names.size(); i++) {
             fabric(run.fabrics().get(i), names.get(i));
         }
@@ -118,6 +121,33 @@ final class ReportHtml {
             html.element("h3", "Mind");
             Page.list(html, "ul", run.warnings());
         }
+    }
+
+    private void customers() {
+        if (run.customers().isEmpty()) {
+            return;
+        }
+        html.element("h3", "Made to measure");
+        html.open("table").line().open("thead").line();
+        html.open("tr").element("th", "Customer").element("th", "Garments").element("th", "Size");
+        html.element("th", "Her measures")
+                .element("th", "Cut to her length")
+                .close()
+                .line();
+        html.close().line().open("tbody").line();
+        for (MadeToMeasure made : run.customers()) {
+            html.open("tr").open("td").element("b", made.customer()).close();
+            html.element("td", made.garments().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+            html.element("td", made.size().name()).element("td", made.why());
+            html.element(
+                            "td",
+                            made.cut().stream()
+                                    .map(cut -> cut.piece() + " " + LengthWords.both(cut.length()))
+                                    .collect(Collectors.joining(", ")))
+                    .close()
+                    .line();
+        }
+        html.close().line().close().line();
     }
 
     private void fabric(FabricRun fabricRun, String name) {

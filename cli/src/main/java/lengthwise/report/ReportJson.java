@@ -25,6 +25,7 @@ import lengthwise.model.SpreadWords;
 import lengthwise.plan.Leftovers;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.Waste;
+import lengthwise.workshop.MadeToMeasure;
 
 /**
  * The report for machines, as {@code docs/report-json.md} describes it. Lengths are exact to the micrometre; nothing in
@@ -76,7 +77,33 @@ final class ReportJson {
         json.writeEndArray();
         cost(ReportHtml.cost(run));
         strings("warnings", run.warnings());
+        customers(run);
         json.writeEndObject();
+    }
+
+    private void customers(Run run) throws IOException {
+        json.writeArrayFieldStart("customers");
+        for (MadeToMeasure made : run.customers()) {
+            json.writeStartObject();
+            json.writeStringField("customer", made.customer());
+            json.writeArrayFieldStart("garments");
+            for (int garment : made.garments()) {
+                json.writeNumber(garment);
+            }
+            json.writeEndArray();
+            json.writeStringField("size", made.size().name());
+            json.writeStringField("why", made.why());
+            json.writeArrayFieldStart("cut_to");
+            for (MadeToMeasure.CutTo cut : made.cut()) {
+                json.writeStartObject();
+                json.writeStringField("piece", cut.piece());
+                number("length_mm", cut.length().millimetres(), 3);
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void fabric(FabricRun run, String name) throws IOException {
@@ -176,6 +203,9 @@ final class ReportJson {
                 json.writeStringField("piece", cutOut.piece().name());
                 json.writeStringField("size", cutOut.piece().size().name());
                 json.writeNumberField("garment", cutOut.garment().number());
+                if (!cutOut.garment().customer().isEmpty()) {
+                    json.writeStringField("customer", cutOut.garment().customer());
+                }
                 json.writeStringField("hand", cutOut.hand().letter());
                 json.writeNumberField("number", i + 1);
                 json.writeEndObject();

@@ -16,7 +16,6 @@ import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
-import lengthwise.job.JobStrip.StripLength;
 import lengthwise.job.OrderLine.Measure;
 import lengthwise.model.Axis;
 import lengthwise.model.Cut.Manner;
@@ -131,8 +130,12 @@ class JobReaderTest {
                                 "brief-back",
                                 new CutRequest("shell", 1, Optional.of(Manner.ON_FOLD)),
                                 new CutRequest("lining", 1, Optional.of(Manner.ON_FOLD))),
-                        tie("neck-tie", new StripLength.Fixed(mm(460)), 2),
-                        tie("rib-tie", new StripLength.OfMeasure("ribcage", mm(300)), 1));
+                        tie("neck-tie", LengthRule.of(mm(460)), 2),
+                        tie(
+                                "rib-tie",
+                                new LengthRule(List.of(
+                                        new LengthRule.Part(new LengthRule.Source.OfMeasure("ribcage"), 1, mm(300)))),
+                                1));
     }
 
     private static JobPiece drawn(String name, CutRequest... cut) {
@@ -147,7 +150,7 @@ class JobReaderTest {
                 Optional.empty());
     }
 
-    private static JobPiece tie(String name, StripLength length, int count) {
+    private static JobPiece tie(String name, LengthRule length, int count) {
         return new JobPiece(
                 name,
                 List.of(new CutRequest("shell", count, Optional.empty())),
@@ -168,8 +171,8 @@ class JobReaderTest {
                         new OrderLine(new Size("M"), 4, List.of(new Measure("ribcage", mm(760)))));
         JobStrip ribTie = job.piece("rib-tie").orElseThrow().strip().orElseThrow();
         // "a rib tie is the rib measure + …": common practice, no source
-        assertThat(ribTie.lengthFor(job.order().get(0))).contains(mm(1000));
-        assertThat(ribTie.lengthFor(job.order().get(1))).contains(mm(1060));
+        assertThat(ribTie.length().lengthFor(job.order().get(0))).isEqualTo(mm(1000));
+        assertThat(ribTie.length().lengthFor(job.order().get(1))).isEqualTo(mm(1060));
     }
 
     @Test

@@ -1,7 +1,9 @@
 package lengthwise.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -24,7 +26,7 @@ import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
-import lengthwise.job.JobStrip.StripLength;
+import lengthwise.job.LengthRule.Source;
 import lengthwise.job.OrderLine.Measure;
 import lengthwise.model.Axis;
 import lengthwise.model.Cut;
@@ -43,6 +45,7 @@ import lengthwise.model.Shade;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Size;
 import lengthwise.model.Spread;
+import lengthwise.workshop.SizeTable;
 
 /** Makes jobs that a job file may hold, each part of them sometimes there and sometimes not. */
 final class RandomJobs {
@@ -73,6 +76,7 @@ final class RandomJobs {
             "soft\u00adhyphen",
             "𝄞");
     private static final List<String> FABRIC_NAMES = List.of("reef-print", "Sand lining", "подкладка", "#7, blue");
+    private static final List<String> SIZES = List.of("S", "38", "on", "3 XL", "a: b");
     private static final List<String> MEASURES = List.of("ribcage", "neck to waist", "hüfte: links");
 
     private final RandomGenerator random;
@@ -96,17 +100,21 @@ final class RandomJobs {
         }
         List<String> measures = pieces.stream()
                 .flatMap(piece -> piece.strip().stream())
-                .flatMap(strip -> MEASURES.stream()
-                        .filter(measure -> strip.length() instanceof StripLength.OfMeasure of
-                                && of.measure().equals(measure)))
+                .flatMap(strip -> strip.length().measures().stream())
                 .distinct()
                 .toList();
+        boolean noneBySize = pieces.stream()
+                .flatMap(piece -> piece.strip().stream())
+                .flatMap(strip -> strip.length().parts().stream())
+                .noneMatch(part -> part.source() instanceof Source.BySize);
+        Optional<SizeTable> sizes = maybe(this::sizes);
         List<OrderLine> order = new ArrayList<>();
         boolean coloured = chance();
         for (int i = random.nextInt(1, 5); i > 0; i--) {
             order.add(new OrderLine(
-                    chance() ? Size.ONE : new Size(one(NAMES)),
+                    sizes.isEmpty() && noneBySize && chance() ? Size.ONE : new Size(one(SIZES)),
                     random.nextInt(1, 50),
+                    maybe(() -> one(NAMES)),
                     coloured ? Optional.of(one(NAMES)) : Optional.empty(),
                     maybe(() -> random.nextInt(1, 9)),
                     measures.stream()
@@ -121,6 +129,7 @@ final class RandomJobs {
                 pieces,
                 maybe(() -> length(20_000)),
                 maybe(() -> one(CuttingTool.values())),
+                sizes,
                 order,
                 maybe(() -> plan(fabrics, order)));
     }
@@ -279,7 +288,7 @@ final class RandomJobs {
                     Lying.UNSAID,
                     Optional.of(new JobStrip(
                             length(90_000),
-                            filler.isPresent() ? new StripLength.Fixed(length(2_000_000)) : stripLength(),
+                            filler.isPresent() ? LengthRule.of(length(2_000_000)) : lengthRule(),
                             maybe(() -> one(Runs.values())),
                             maybe(() -> one(PrintUse.values())))));
         }
@@ -313,10 +322,39 @@ final class RandomJobs {
         return new MarkRef(one(MarkRef.Kind.values()), random.nextInt(1, 20));
     }
 
-    private StripLength stripLength() {
-        return chance()
-                ? new StripLength.Fixed(length(2_000_000))
-                : new StripLength.OfMeasure(one(MEASURES), chance() ? Length.ZERO : length(300_000));
+    private LengthRule lengthRule() {
+        List<LengthRule.Part> parts = new ArrayList<>();
+        for (int i = random.nextInt(1, 4); i > 0; i--) {
+            parts.add(new LengthRule.Part(
+                    chance() ? new Source.OfMeasure(one(MEASURES)) : chance() ? bySize() : fixed(),
+                    chance() ? 1 : random.nextInt(1, 2_000) / 1_000.0,
+                    chance() ? Length.ZERO : length(300_000)));
+        }
+        return new LengthRule(parts);
+    }
+
+    private Source fixed() {
+        return new Source.Fixed(length(2_000_000));
+    }
+
+    private Source bySize() {
+        Map<String, Length> lengths = new LinkedHashMap<>();
+        SIZES.forEach(size -> lengths.put(size, length(2_000_000)));
+        return new Source.BySize(lengths);
+    }
+
+    private SizeTable sizes() {
+        if (chance()) {
+            return SizeTable.EN_13402_3;
+        }
+        List<SizeTable.Row> rows = new ArrayList<>();
+        for (String size : some(SIZES, 1)) {
+            Length from = length(1_000_000);
+            rows.add(new SizeTable.Row(
+                    new Size(size),
+                    List.of(new SizeTable.Range("brust", from, chance() ? from : from.plus(length(100_000))))));
+        }
+        return new SizeTable(rows);
     }
 
     /** Sometimes round, as makers write, and sometimes any number of micrometres. */

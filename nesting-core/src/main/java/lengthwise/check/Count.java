@@ -59,7 +59,7 @@ final class Count {
                 .forEach(piece -> violations.add(wrongHand(wanted, piece)));
         if (surplus < 0) {
             violations.add(new Violation.Missing(
-                    wanted.name(), wanted.size(), wanted.garment().number(), lacking(wanted, cut), -surplus));
+                    wanted.name(), wanted.size(), wanted.garment().called(), lacking(wanted, cut), -surplus));
         }
         return violations;
     }

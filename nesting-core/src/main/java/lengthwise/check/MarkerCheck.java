@@ -132,6 +132,8 @@ public final class MarkerCheck {
         if (found.isEmpty()
                 || found.size() < piece.garments().stream().distinct().count()) {
             violations.add(new Violation.NotOrdered(piece));
+        } else {
+            CustomerName.violation(piece, found).ifPresent(violations::add);
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(read(piece, found, violations));
     }

@@ -309,11 +309,23 @@ public sealed interface Violation {
         }
     }
 
-    /** Something ordered is not there. */
-    record Missing(String piece, String size, int garment, String what, int count) implements Violation {
+    /** A piece bears another name than its garment. */
+    record WrongCustomer(PlacedPiece piece, String ordered) implements Violation {
         @Override
         public String sentence() {
-            return "Garment %d lacks %d × %s%s%s."
+            return "%s is ordered for %s, but %s is written on it."
+                    .formatted(
+                            piece.called(),
+                            ordered.isEmpty() ? "nobody by name" : ordered,
+                            piece.customers().isEmpty() ? "no name" : piece.customers());
+        }
+    }
+
+    /** Something ordered is not there. */
+    record Missing(String piece, String size, String garment, String what, int count) implements Violation {
+        @Override
+        public String sentence() {
+            return "Garment %s lacks %d × %s%s%s."
                     .formatted(
                             garment, count, piece, size.isEmpty() ? "" : " " + size, what.isEmpty() ? "" : ", " + what);
         }

@@ -45,7 +45,8 @@ final class MapSheet {
                     number(i),
                     piece.piece(),
                     piece.size(),
-                    piece.garments().stream().distinct().map(String::valueOf).collect(Collectors.joining(" + ")),
+                    piece.garments().stream().distinct().map(String::valueOf).collect(Collectors.joining(" + "))
+                            + (piece.customers().isEmpty() ? "" : " " + piece.customers()),
                     piece.hand(),
                     sheets(i)));
         }

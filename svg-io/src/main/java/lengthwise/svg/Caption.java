@@ -45,7 +45,7 @@ public record Caption(List<String> lines, Point middle, double height, boolean t
                 .collect(Collectors.joining(" "));
         String garments =
                 piece.garments().stream().distinct().map(String::valueOf).collect(Collectors.joining("+"));
-        String rest = Stream.of(garments.isEmpty() ? "" : "garment " + garments, piece.hand())
+        String rest = Stream.of(garments.isEmpty() ? "" : "garment " + garments, piece.customers(), piece.hand())
                 .filter(word -> !word.isEmpty())
                 .collect(Collectors.joining(", "));
         List<String> lines =

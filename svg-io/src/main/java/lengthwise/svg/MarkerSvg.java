@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.model.Fabric;
+import lengthwise.model.Garment;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
@@ -20,7 +21,7 @@ import lengthwise.model.SpreadWords;
  * of the cloth on the table lies at 0, 0. The cloth is drawn with its ends and edges; title, check squares and notes
  * stand before its start, so that the drawing is hardly wider than the cloth.
  *
- * <p>Each piece is a group {@code <g data-piece data-size data-garment data-hand data-number>}; its first path is the
+ * <p>Each piece is a group {@code <g data-piece data-size data-garment data-customer data-hand data-number>}; its first path is the
  * cut line, closed, in absolute vertices with three decimals, and nothing on or above it is transformed. So
  * {@link MarkerSvgReader} gets the same micrometres back. Grain arrow, notches, drill holes, inner lines and the label
  * follow, and the edge on the fold, which is not cut; {@code data-cut="already"} says that the piece is. The root names the
@@ -172,6 +173,7 @@ public final class MarkerSvg {
                         Integer.toString(number),
                         "data-cut",
                         marker.order().cutAlready().holds(placement) ? "already" : "now")
+                .attributeIfAny("data-customer", Garment.customers(item.garments()))
                 .line();
         strokes.path(
                 Millimetres.path(outline, corner),

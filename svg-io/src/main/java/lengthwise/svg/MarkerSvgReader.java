@@ -292,6 +292,7 @@ public final class MarkerSvgReader {
                 group.getAttribute("data-piece"),
                 group.getAttribute("data-size"),
                 garments(group),
+                group.getAttribute("data-customer"),
                 hand(group),
                 new Outline(shell, rings));
     }

@@ -58,6 +58,11 @@ public final class Markup {
         return attributes(attributes);
     }
 
+    /** Adds an attribute to the element just opened, where there is something to say. */
+    Markup attributeIfAny(String name, String value) {
+        return value.isEmpty() ? this : attributes(name, value);
+    }
+
     public Markup close() {
         return write(xml::writeEndElement);
     }

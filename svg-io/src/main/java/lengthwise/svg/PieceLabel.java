@@ -11,6 +11,7 @@ import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.model.CutOut;
+import lengthwise.model.Garment;
 import lengthwise.model.Hand;
 import lengthwise.model.Item;
 import lengthwise.model.MarkerOrder;
@@ -158,10 +159,7 @@ record PieceLabel(
     }
 
     static String garments(Item item) {
-        return item.garments().stream()
-                .map(garment -> Integer.toString(garment.number()))
-                .distinct()
-                .collect(Collectors.joining(" + "));
+        return Garment.called(item.garments());
     }
 
     private static List<String> lines(List<String> name, String... others) {

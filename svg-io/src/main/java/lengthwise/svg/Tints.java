@@ -49,14 +49,14 @@ final class Tints {
         Stream<String> numbers = order.bundles().stream()
                 .map(bundle -> bundle.garment())
                 .filter(garment -> garment.size().name().equals(size))
-                .map(garment -> Integer.toString(garment.number()))
+                .map(Garment::called)
                 .distinct();
         List<String> all = numbers.toList();
         return "size %s: garment%s %s".formatted(size, all.size() > 1 ? "s" : "", String.join(", ", all));
     }
 
     private String key(Garment garment) {
-        return bySize ? garment.size().name() : Integer.toString(garment.number());
+        return bySize ? garment.size().name() : garment.called();
     }
 
     /** Fillers are of no garment and stay white. */

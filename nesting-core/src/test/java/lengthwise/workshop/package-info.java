@@ -1,0 +1,4 @@
+@NullMarked
+package lengthwise.workshop;
+
+import org.jspecify.annotations.NullMarked;
