@@ -1,7 +1,9 @@
 package lengthwise;
 
 import java.util.List;
+import java.util.Optional;
 import lengthwise.workshop.MadeToMeasure;
+import lengthwise.workshop.ShoppingList;
 
 /**
  * A whole run: one job, a marker for each of its fabrics.
@@ -9,6 +11,7 @@ import lengthwise.workshop.MadeToMeasure;
  * @param version of Lengthwise
  * @param reproducible false when a clock or an interrupt ended the search: the same seed may then give another marker
  * @param customers what is made for whom, in the order of the order
+ * @param shopping all that has to be bought, where the job says what its garments are sewn with
  */
 public record Run(
         String job,
@@ -18,7 +21,8 @@ public record Run(
         boolean reproducible,
         List<FabricRun> fabrics,
         List<String> warnings,
-        List<MadeToMeasure> customers) {
+        List<MadeToMeasure> customers,
+        Optional<ShoppingList> shopping) {
     /** A run for nobody by name. */
     public Run(
             String job,
@@ -28,6 +32,6 @@ public record Run(
             boolean reproducible,
             List<FabricRun> fabrics,
             List<String> warnings) {
-        this(job, version, seed, workers, reproducible, fabrics, warnings, List.of());
+        this(job, version, seed, workers, reproducible, fabrics, warnings, List.of(), Optional.empty());
     }
 }

@@ -32,7 +32,8 @@ import picocli.CommandLine.Spec;
             InspectCommand.class,
             ExportCommand.class,
             PlanCommand.class,
-            PrintCommand.class
+            PrintCommand.class,
+            ShopCommand.class
         })
 public final class Main implements Runnable {
     @Spec
@@ -112,6 +113,7 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new CommandLine.ParameterException(
-                spec.commandLine(), "Say what to do: marker, estimate, chart, plan, check, inspect, export or print.");
+                spec.commandLine(),
+                "Say what to do: marker, estimate, chart, plan, shop, check, inspect, export or print.");
     }
 }

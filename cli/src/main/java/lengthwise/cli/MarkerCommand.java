@@ -30,12 +30,14 @@ import lengthwise.job.JobException;
 import lengthwise.job.JobFabric;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
+import lengthwise.job.JobSewing;
 import lengthwise.job.JobWriter;
 import lengthwise.job.LengthText;
 import lengthwise.job.Orders;
 import lengthwise.job.PatternFile;
 import lengthwise.job.ReducedJob;
 import lengthwise.job.Remnants;
+import lengthwise.job.Shopping;
 import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
@@ -297,6 +299,8 @@ final class MarkerCommand implements Callable<Integer> {
     private ExitCode lay(Job job, Orders orders, Map<String, Marker> known, @Nullable Double time, PrintWriter err)
             throws IOException, JobException {
         List<MadeToMeasure> customers = Customers.of(job);
+        // What is wrong with the shopping list shows before the search.
+        Shopping.of(job, List.of(), Version.number());
         List<String> warnings = new ArrayList<>(orders.warnings());
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
@@ -362,7 +366,16 @@ final class MarkerCommand implements Callable<Integer> {
                     reproducible,
                     runs,
                     warnings,
-                    customers);
+                    customers,
+                    job.sewing().equals(JobSewing.UNSAID)
+                            ? Optional.empty()
+                            : Optional.of(Shopping.of(
+                                    job,
+                                    runs.stream()
+                                            .map(one -> new Shopping.Cloth(
+                                                    one.marker().order().fabric(), one.purchase()))
+                                            .toList(),
+                                    Version.number())));
             RunFiles.write(run, out);
             WholeFile.write(out.resolve("leftovers.yaml"), Remnants.text(job, run));
             if (!isJobFile()) {

@@ -91,7 +91,8 @@ public final class BareJob {
                 Optional.empty(),
                 Optional.empty(),
                 order(pieces, wishes),
-                Optional.empty());
+                Optional.empty(),
+                JobSewing.UNSAID);
     }
 
     /** No path leads from one root to another, as between two drives: then the drawing is named by its whole path. */

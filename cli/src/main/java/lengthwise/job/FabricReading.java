@@ -385,7 +385,7 @@ final class FabricReading {
         return measuring.notNegative(ends.need("each-end", "2 cm"), WIDEST);
     }
 
-    private Price price(Entry entry) throws JobException {
+    Price price(Entry entry) throws JobException {
         String example = "a price such as 14.50 per m, without a currency";
         String text = entry.text(example);
         Matcher price = PRICE.matcher(text);

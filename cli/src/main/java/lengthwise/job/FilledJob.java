@@ -35,7 +35,8 @@ public final class FilledJob {
                 job.cuttingTool(),
                 job.sizes(),
                 job.order(),
-                job.plan());
+                job.plan(),
+                job.sewing());
     }
 
     private static JobDrawing filled(JobDrawing drawing) {

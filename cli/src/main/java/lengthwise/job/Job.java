@@ -16,6 +16,7 @@ import lengthwise.workshop.SizeTable;
  * @param cuttingTool gives the gap where nothing is said of it
  * @param sizes choose the size of an order line by its measures, where said; the lines of the order have theirs
  * @param plan how the order may be shared out over lays, where said
+ * @param sewing what the garments are sewn with
  */
 public record Job(
         String title,
@@ -27,7 +28,8 @@ public record Job(
         Optional<CuttingTool> cuttingTool,
         Optional<SizeTable> sizes,
         List<OrderLine> order,
-        Optional<JobPlan> plan) {
+        Optional<JobPlan> plan,
+        JobSewing sewing) {
     /** The version of the job file that this Lengthwise reads and writes. */
     public static final int VERSION = 1;
 
@@ -40,12 +42,13 @@ public record Job(
 
     /** Returns the same job with another order. */
     Job withOrder(List<OrderLine> lines) {
-        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, lines, plan);
+        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, lines, plan, sewing);
     }
 
     /** Returns the same pieces cut from other fabrics for another order; what is planned is not planned again. */
     Job cutFrom(List<JobFabric> others, List<OrderLine> lines) {
-        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, sizes, lines, Optional.empty());
+        return new Job(
+                title, units, drawings, others, pieces, gap, cuttingTool, sizes, lines, Optional.empty(), sewing);
     }
 
     /** Returns the same job with its drawings' paths as seen from another folder. */
@@ -57,7 +60,7 @@ public record Job(
                 .map(fabric -> fabric.withCutAlready(
                         fabric.cutAlready().map(cut -> cut.withMarker(seenFrom(other, folder, cut.marker())))))
                 .toList();
-        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, sizes, order, plan);
+        return new Job(title, units, moved, cutFrom, pieces, gap, cuttingTool, sizes, order, plan, sewing);
     }
 
     private static String seenFrom(Path other, Path folder, String file) {

@@ -17,12 +17,29 @@ final class JobChecks {
         this.places = places;
         refuseSizesThatAreNotDrawn();
         for (JobPiece piece : job.pieces()) {
-            refuseMissingMeasures(piece);
+            if (piece.strip().isPresent()) {
+                refuseMissingMeasures(
+                        "the strip " + piece.name(),
+                        "pieces." + piece.name() + ".strip.length",
+                        piece.strip().get().length());
+            }
             warnOfMatchPointWithoutRepeat(piece);
             refuseMatchingInARing(piece);
             refuseMatchedFiller(piece);
         }
+        for (JobSewing.Keyed keyed : job.sewing().rules()) {
+            refuseMissingMeasures("sewing." + keyed.key(), "sewing." + keyed.key(), keyed.rule());
+        }
+        refuseThreadWithoutSeams();
         warnOfFabricsNotCutFrom();
+    }
+
+    private void refuseThreadWithoutSeams() throws JobException {
+        if (job.sewing().thread().isPresent() && job.sewing().seams().isEmpty()) {
+            throw places.complaint(
+                    "sewing.thread",
+                    "there is no seam to sew with it; write seams: {side: {stitch: 504, length: 18 cm}}");
+        }
     }
 
     List<String> warnings() {
@@ -51,24 +68,17 @@ final class JobChecks {
         }
     }
 
-    private void refuseMissingMeasures(JobPiece piece) throws JobException {
-        if (piece.strip().isEmpty()) {
-            return;
-        }
-        LengthRule length = piece.strip().get().length();
+    private void refuseMissingMeasures(String what, String key, LengthRule length) throws JobException {
         for (int i = 0; i < job.order().size(); i++) {
             OrderLine line = job.order().get(i);
-            Optional<String> lacking = length.lacking(line);
+            Optional<String> lacking = length.lacking(line, job.sewing().edges());
             if (lacking.isPresent()) {
-                throw places.complaint(
-                        "order[" + (i + 1) + "]", "the strip %s %s".formatted(piece.name(), lacking.get()));
+                throw places.complaint("order[" + (i + 1) + "]", "%s %s".formatted(what, lacking.get()));
             }
             try {
-                length.lengthFor(line);
+                length.lengthFor(line, job.sewing().edges());
             } catch (JobException nothing) {
-                throw places.complaint(
-                        "pieces." + piece.name() + ".strip.length",
-                        "for order[%d] the strip %s".formatted(i + 1, nothing.getMessage()));
+                throw places.complaint(key, "for order[%d] %s %s".formatted(i + 1, what, nothing.getMessage()));
             }
         }
     }

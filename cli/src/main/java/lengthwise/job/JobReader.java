@@ -51,7 +51,8 @@ public final class JobReader {
                 "cutting-tool",
                 "sizes",
                 "order",
-                "plan");
+                "plan",
+                "sewing");
         this.measuring = new Measuring(keys.read("units", e -> e.word(LengthUnit.class, Set.of())));
     }
 
@@ -115,11 +116,16 @@ public final class JobReader {
             throw root.keyError("there is nothing to cut: no drawing and no strip; write drawings: [pattern.svg]");
         }
         Optional<SizeTable> sizes = keys.read("sizes", e -> new SizesReading(measuring).read(e));
-        List<String> measures = Stream.concat(
+        FabricReading fabricReading = new FabricReading(measuring);
+        JobSewing sewing = keys.read("sewing", e -> new SewingReading(measuring, fabricReading::price, roles).read(e))
+                .orElse(JobSewing.UNSAID);
+        List<String> measures = Stream.of(
                         sizes.stream().flatMap(table -> table.measures().stream()),
                         pieces.stream()
                                 .flatMap(piece -> piece.strip().stream())
-                                .flatMap(strip -> strip.length().measures().stream()))
+                                .flatMap(strip -> strip.length().measures().stream()),
+                        sewing.rules().stream().flatMap(keyed -> keyed.rule().measures().stream()))
+                .flatMap(names -> names)
                 .distinct()
                 .toList();
         List<OrderLine> order =
@@ -134,7 +140,8 @@ public final class JobReader {
                 keys.read("cutting-tool", e -> e.word(CuttingTool.class, Set.of())),
                 sizes,
                 order,
-                keys.read("plan", e -> new PlanReading(measuring, fabrics, order).read(e)));
+                keys.read("plan", e -> new PlanReading(measuring, fabrics, order).read(e)),
+                sewing);
     }
 
     private List<JobDrawing> drawings(Entry entry) throws JobException {

@@ -43,7 +43,8 @@ public final class JobVariant {
                 job.cuttingTool(),
                 job.sizes(),
                 job.order(),
-                Optional.empty());
+                Optional.empty(),
+                job.sewing());
         return JobWriter.text(variant, List.of());
     }
 }

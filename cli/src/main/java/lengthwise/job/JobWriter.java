@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobPiece.MatchMark;
@@ -93,6 +94,9 @@ public final class JobWriter {
         section("order");
         job.order().forEach(order -> line("  - " + order(order)));
         job.plan().ifPresent(this::plan);
+        if (!job.sewing().equals(JobSewing.UNSAID)) {
+            sewing(job.sewing());
+        }
         return text.toString();
     }
 
@@ -271,9 +275,7 @@ public final class JobWriter {
     }
 
     private static String price(Price price) {
-        BigDecimal amount = BigDecimal.valueOf(price.amount());
-        String shown = amount.setScale(Math.max(2, amount.stripTrailingZeros().scale()))
-                .toPlainString();
+        String shown = amount(price.amount());
         for (LengthUnit one : LengthUnit.values()) {
             if (price.per().micrometres() == one.micrometres()) {
                 return shown + " per " + one.symbol();
@@ -387,6 +389,8 @@ public final class JobWriter {
             said.add("length: " + length(fixed.length()));
         } else if (part.source() instanceof Source.OfMeasure of) {
             said.add("measure: " + quoted(of.measure()));
+        } else if (part.source() instanceof Source.OfEdge of) {
+            said.add("edge: " + quoted(of.edge()));
         } else if (part.source() instanceof Source.BySize by) {
             said.add("by-size: "
                     + braces(by.lengths().entrySet().stream()
@@ -400,6 +404,93 @@ public final class JobWriter {
             said.add("plus: " + length(part.plus()));
         }
         return braces(said);
+    }
+
+    private void sewing(JobSewing sewing) {
+        section("sewing");
+        named(
+                "edges",
+                sewing.edges().entrySet().stream()
+                        .map(edge -> quoted(edge.getKey()) + ": " + lengthRule(edge.getValue())));
+        named("elastic", sewing.elastic().stream().map(one -> quoted(one.name()) + ": " + elastic(one)));
+        named("seams", sewing.seams().stream().map(one -> quoted(one.name()) + ": " + seam(one)));
+        sewing.thread().ifPresent(thread -> line("  thread: " + thread(thread)));
+        named("bindings", sewing.bindings().stream().map(one -> quoted(one.name()) + ": " + binding(one)));
+        named("labels", sewing.labels().stream().map(one -> quoted(one.name()) + ": " + label(one)));
+    }
+
+    private void named(String key, Stream<String> items) {
+        List<String> all = items.toList();
+        if (!all.isEmpty()) {
+            line("  " + key + ":");
+            all.forEach(item -> line("    " + item));
+        }
+    }
+
+    private String elastic(JobSewing.Elastic elastic) {
+        List<String> parts = new ArrayList<>();
+        elastic.width().ifPresent(width -> parts.add("width: " + lengthRule(width)));
+        parts.add("length: " + lengthRule(elastic.length()));
+        each(elastic.each(), parts);
+        if (!elastic.join().equals(Length.ZERO)) {
+            parts.add("join: " + length(elastic.join()));
+        }
+        elastic.price().ifPresent(price -> parts.add("price: " + price(price)));
+        elastic.soldBy().ifPresent(step -> parts.add("sold-by: " + length(step)));
+        return braces(parts);
+    }
+
+    private String seam(JobSewing.Seam seam) {
+        List<String> parts = new ArrayList<>(List.of("stitch: " + seam.stitch()));
+        if (seam.ratio().isPresent()) {
+            parts.add("ratio: " + plain(BigDecimal.valueOf(seam.ratio().getAsDouble())));
+        }
+        parts.add("length: " + lengthRule(seam.length()));
+        each(seam.each(), parts);
+        return braces(parts);
+    }
+
+    private String thread(JobSewing.Thread thread) {
+        List<String> parts = new ArrayList<>();
+        thread.spool().ifPresent(spool -> parts.add("spool: " + length(spool)));
+        if (thread.price().isPresent()) {
+            parts.add("price: " + amount(thread.price().getAsDouble()) + " per spool");
+        }
+        if (thread.waste().isPresent()) {
+            parts.add("waste: " + percent(thread.waste().getAsDouble()));
+        }
+        return braces(parts);
+    }
+
+    private String binding(JobSewing.Binding binding) {
+        List<String> parts = new ArrayList<>(List.of(
+                "from: " + quoted(binding.role()),
+                "cut-width: " + length(binding.cutWidth()),
+                "length: " + lengthRule(binding.length())));
+        each(binding.each(), parts);
+        parts.add("cut: " + Entry.word(binding.cut()));
+        return braces(parts);
+    }
+
+    private static String label(JobSewing.Label label) {
+        List<String> parts = new ArrayList<>();
+        each(label.each(), parts);
+        label.price()
+                .ifPresent(price -> parts.add("price: " + amount(price.amount())
+                        + (price.pieces() == 1 ? " each" : " per " + price.pieces())));
+        label.soldBy().ifPresent(step -> parts.add("sold-by: " + step));
+        return braces(parts);
+    }
+
+    private static void each(int each, List<String> parts) {
+        if (each != 1) {
+            parts.add("each: " + each);
+        }
+    }
+
+    private static String amount(double amount) {
+        BigDecimal exact = BigDecimal.valueOf(amount);
+        return exact.setScale(Math.max(2, exact.stripTrailingZeros().scale())).toPlainString();
     }
 
     private void sizes(SizeTable table) {

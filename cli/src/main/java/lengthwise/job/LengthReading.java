@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import lengthwise.job.LengthRule.Part;
 import lengthwise.job.LengthRule.Source;
 import lengthwise.model.Length;
@@ -15,12 +17,23 @@ final class LengthReading {
     /** No strip and no seam of a garment is longer. */
     static final Length LONGEST = Length.ofMillimetres(100_000);
 
-    private static final List<String> SOURCES = List.of("length", "measure", "by-size");
+    private static final List<String> SOURCES = List.of("length", "measure", "by-size", "edge");
 
     private final Measuring measuring;
+    private final Optional<Set<String>> edges;
 
     LengthReading(Measuring measuring) {
+        this(measuring, Optional.empty());
+    }
+
+    private LengthReading(Measuring measuring, Optional<Set<String>> edges) {
         this.measuring = measuring;
+        this.edges = edges;
+    }
+
+    /** Returns one that knows the edges that the job names. */
+    LengthReading alongEdges(Set<String> names) {
+        return new LengthReading(measuring, Optional.of(names));
     }
 
     LengthRule read(Entry entry) throws JobException {
@@ -41,7 +54,9 @@ final class LengthReading {
         if (entry.isText()) {
             return new Part(new Source.Fixed(measuring.positive(entry, LONGEST)));
         }
-        Fields part = entry.fields(EXAMPLE, "length", "measure", "by-size", "times", "plus");
+        Fields part = edges.isPresent()
+                ? entry.fields(EXAMPLE, "length", "measure", "by-size", "edge", "times", "plus")
+                : entry.fields(EXAMPLE, "length", "measure", "by-size", "times", "plus");
         List<String> said =
                 SOURCES.stream().filter(key -> part.get(key).isPresent()).toList();
         if (said.size() > 1) {
@@ -56,11 +71,27 @@ final class LengthReading {
         return new Part(
                 switch (said.get(0)) {
                     case "length" -> new Source.Fixed(measuring.positive(source, LONGEST));
+                    case "edge" -> new Source.OfEdge(edge(source));
                     case "measure" -> new Source.OfMeasure(measure(source));
                     default -> new Source.BySize(bySize(source));
                 },
                 part.read("times", Measuring::factor).orElse(1.0),
                 part.read("plus", measuring::signed).orElse(Length.ZERO));
+    }
+
+    private String edge(Entry entry) throws JobException {
+        String edge = entry.text("the name of an edge");
+        Set<String> known = edges.orElse(Set.of());
+        if (!known.contains(edge)) {
+            throw entry.error("found %s; %s%s"
+                    .formatted(
+                            Quote.of(edge),
+                            known.isEmpty()
+                                    ? "no edge is named: write edges: {leg: 62 cm} under sewing"
+                                    : "the edges are " + String.join(", ", known),
+                            Entry.meant(edge, known)));
+        }
+        return edge;
     }
 
     private static String measure(Entry entry) throws JobException {

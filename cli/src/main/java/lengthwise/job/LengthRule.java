@@ -35,6 +35,9 @@ public record LengthRule(List<Part> parts) {
         /** A measure of the order line, by its name. */
         record OfMeasure(String measure) implements Source {}
 
+        /** An edge that the job names a length for. */
+        record OfEdge(String edge) implements Source {}
+
         /** A length for each size, by the names of the sizes, in the order of the file. */
         record BySize(Map<String, Length> lengths) implements Source {
             public BySize {
@@ -61,9 +64,21 @@ public record LengthRule(List<Part> parts) {
         return parts.stream().allMatch(part -> part.source instanceof Source.Fixed);
     }
 
-    /** Returns what a line of the order would have to give and does not, a clause. */
-    Optional<String> lacking(OrderLine line) {
+    /**
+     * Returns what a line of the order would have to give and does not, a clause.
+     *
+     * @param edges the lengths that the job names; they go by no edges themselves
+     */
+    Optional<String> lacking(OrderLine line, Map<String, LengthRule> edges) {
         for (Part part : parts) {
+            if (part.source instanceof Source.OfEdge of) {
+                Optional<String> lacking = edge(of, edges)
+                        .lacking(line)
+                        .map(what -> "goes by the edge %s, which %s".formatted(of.edge, what));
+                if (lacking.isPresent()) {
+                    return lacking;
+                }
+            }
             if (part.source instanceof Source.OfMeasure of
                     && line.measure(of.measure).isEmpty()) {
                 return Optional.of("goes by the measure %s, which this line does not give; add %s: 70 cm"
@@ -82,16 +97,31 @@ public record LengthRule(List<Part> parts) {
         return Optional.empty();
     }
 
+    /** Returns likewise what a line does not give, where no edge can be meant. */
+    Optional<String> lacking(OrderLine line) {
+        return lacking(line, Map.of());
+    }
+
     /**
      * Returns how long it is for a line of the order that lacks nothing.
      *
      * @throws JobException in one clause, without a place, if it comes to nothing
      */
     public Length lengthFor(OrderLine line) throws JobException {
+        return lengthFor(line, Map.of());
+    }
+
+    /**
+     * Returns likewise how long it is where it may go by edges.
+     *
+     * @param edges the lengths that the job names
+     * @throws JobException likewise
+     */
+    Length lengthFor(OrderLine line, Map<String, LengthRule> edges) throws JobException {
         Length sum = Length.ZERO;
         List<String> found = new ArrayList<>();
         for (Part part : parts) {
-            Length length = source(part.source, line).scaled(part.times).plus(part.plus);
+            Length length = source(part.source, line, edges).scaled(part.times).plus(part.plus);
             found.add(LengthText.print(length, LengthUnit.CM));
             sum = sum.plus(length);
         }
@@ -101,7 +131,14 @@ public record LengthRule(List<Part> parts) {
         return sum;
     }
 
-    private static Length source(Source source, OrderLine line) {
+    private static LengthRule edge(Source.OfEdge of, Map<String, LengthRule> edges) {
+        return Objects.requireNonNull(edges.get(of.edge), "no edge " + of.edge);
+    }
+
+    private static Length source(Source source, OrderLine line, Map<String, LengthRule> edges) throws JobException {
+        if (source instanceof Source.OfEdge of) {
+            return edge(of, edges).lengthFor(line);
+        }
         if (source instanceof Source.OfMeasure of) {
             return line.measure(of.measure).orElseThrow();
         }

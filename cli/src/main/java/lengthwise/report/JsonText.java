@@ -17,7 +17,7 @@ import lengthwise.model.Length;
 final class JsonText {
     private final JsonGenerator json;
 
-    private JsonText(JsonGenerator json) {
+    JsonText(JsonGenerator json) {
         this.json = json;
     }
 

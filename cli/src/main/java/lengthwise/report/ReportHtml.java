@@ -59,6 +59,7 @@ final class ReportHtml {
         summary();
         warnings();
         customers();
+        shopping();
         for (int i = 0; i < names.size(); i++) {
             fabric(run.fabrics().get(i), names.get(i));
         }
@@ -120,6 +121,13 @@ final class ReportHtml {
         if (!run.warnings().isEmpty()) {
             html.element("h3", "Mind");
             Page.list(html, "ul", run.warnings());
+        }
+    }
+
+    private void shopping() {
+        if (run.shopping().isPresent()) {
+            html.element("h3", "Shopping list");
+            ShoppingFiles.section(html, run.shopping().get());
         }
     }
 

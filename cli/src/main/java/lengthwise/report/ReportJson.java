@@ -78,6 +78,11 @@ final class ReportJson {
         cost(ReportHtml.cost(run));
         strings("warnings", run.warnings());
         customers(run);
+        if (run.shopping().isPresent()) {
+            json.writeObjectFieldStart("shopping");
+            ShoppingFiles.members(new JsonText(json), run.shopping().get());
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 

@@ -37,7 +37,7 @@ class JobFileDocumentTest {
 
     @Test
     void thereAreWholeFiles() throws IOException {
-        assertThat(wholeFiles()).hasSize(6);
+        assertThat(wholeFiles()).hasSize(7);
     }
 
     /** The reader lists the keys it allows when it meets one that it does not. */
@@ -65,6 +65,13 @@ class JobFileDocumentTest {
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {cut: 1, strip: {cut-width: 1 m, length: {nonsense: 1}}}}",
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\norder: [{make: 1, nonsense: 1}]",
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsizes: {S: {bust: {nonsense: 1}}}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {nonsense: 1}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {elastic: {b: {nonsense: 1}}}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {elastic: {b: {length: {nonsense: 1}}}}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {seams: {b: {nonsense: 1}}}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {thread: {nonsense: 1}}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {bindings: {b: {nonsense: 1}}}",
+                "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\nsewing: {labels: {b: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\norder: [{make: 1}]\nplan: {nonsense: 1}",
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\norder: [{make: 1}]\nplan: {bolts: [{nonsense: 1}]}",
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\norder: [{make: 1}]\nplan: {least: nonsense}",

@@ -131,7 +131,8 @@ final class RandomJobs {
                 maybe(() -> one(CuttingTool.values())),
                 sizes,
                 order,
-                maybe(() -> plan(fabrics, order)));
+                maybe(() -> plan(fabrics, order)),
+                chance() ? JobSewing.UNSAID : sewing(fabrics));
     }
 
     private JobPlan plan(List<JobFabric> fabrics, List<OrderLine> order) {
@@ -331,6 +332,70 @@ final class RandomJobs {
                     chance() ? Length.ZERO : length(300_000)));
         }
         return new LengthRule(parts);
+    }
+
+    /** Goes by no measure and no size, which the order would have to have. */
+    private LengthRule sewn(List<String> edges) {
+        List<LengthRule.Part> parts = new ArrayList<>();
+        for (int i = random.nextInt(1, 3); i > 0; i--) {
+            parts.add(new LengthRule.Part(
+                    edges.isEmpty() || chance() ? fixed() : new Source.OfEdge(one(edges)),
+                    chance() ? 1 : random.nextInt(1, 2_000) / 1_000.0,
+                    chance() ? Length.ZERO : length(300_000)));
+        }
+        return new LengthRule(parts);
+    }
+
+    private JobSewing sewing(List<JobFabric> fabrics) {
+        Map<String, LengthRule> edges = new LinkedHashMap<>();
+        some(NAMES, 0).forEach(name -> edges.put(name, sewn(List.of())));
+        List<String> known = List.copyOf(edges.keySet());
+        List<JobSewing.Seam> seams = some(NAMES, 0).stream()
+                .map(name -> new JobSewing.Seam(
+                        name,
+                        chance() ? 607 : 514,
+                        OptionalDouble.of(random.nextInt(1, 300) / 10.0),
+                        sewn(known),
+                        random.nextInt(1, 9)))
+                .toList();
+        return new JobSewing(
+                edges,
+                some(NAMES, 0).stream()
+                        .map(name -> new JobSewing.Elastic(
+                                name,
+                                maybe(() -> sewn(List.of())),
+                                sewn(known),
+                                random.nextInt(1, 9),
+                                chance() ? Length.ZERO : length(50_000),
+                                maybe(() -> new Price(random.nextInt(0, 9_999) / 100.0, new Length(1_000_000))),
+                                maybe(() -> length(1_000_000))))
+                        .toList(),
+                seams,
+                seams.isEmpty()
+                        ? Optional.empty()
+                        : maybe(() -> new JobSewing.Thread(
+                                Optional.of(length(900_000_000)),
+                                chance() ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(0, 999) / 100.0),
+                                chance()
+                                        ? OptionalDouble.empty()
+                                        : OptionalDouble.of(random.nextInt(0, 499) / 1_000.0))),
+                some(NAMES, 0).stream()
+                        .map(name -> new JobSewing.Binding(
+                                name,
+                                fabrics.get(random.nextInt(fabrics.size())).role(),
+                                length(90_000),
+                                sewn(known),
+                                random.nextInt(1, 9),
+                                one(JobSewing.Run.values())))
+                        .toList(),
+                some(NAMES, 0).stream()
+                        .map(name -> new JobSewing.Label(
+                                name,
+                                random.nextInt(1, 9),
+                                maybe(() ->
+                                        new JobSewing.PriceOf(random.nextInt(0, 9_999) / 100.0, random.nextInt(1, 99))),
+                                maybe(() -> random.nextInt(1, 99))))
+                        .toList());
     }
 
     private Source fixed() {

@@ -80,6 +80,26 @@ class DemoMarkersTest {
                 .isZero();
     }
 
+    /**
+     * Wren's bust of 86 cm is S and Teal's of 94 cm M (EN 13402-3); Lark's of 90 cm lies between and she has said M. By hand:
+     * Wren's neck tie is 86 / 4 + 26 = 47.5 cm; leg elastic 0.9 · 57 + 1.2 and 0.9 · 60 + 1.2 twice each, waist 0.85 · 72 + 1.2
+     * and twice 0.85 · 78 + 1.2, together 325.8 + 197.4 = 523.2 cm, sold by half a metre.
+     */
+    @Test
+    void swimSetsMadeToMeasure() throws IOException {
+        make("wrap-swim-set/made-to-measure.yaml", out);
+
+        Sheet print = Sheet.read(out, "lagoon-print");
+        assertThat(print.sizes()).containsOnly(Map.entry("S", 11), Map.entry("M", 22));
+        assertThat(Files.readString(out.resolve("lagoon-print.svg")))
+                .contains("data-customer=\"Wren\"", "data-customer=\"Teal\"", "data-customer=\"Lark\"");
+        assertThat(Files.readString(out.resolve("report.html")))
+                .contains("neck-tie 47.5 cm", "as ordered; bust 90 cm (35 3/8 in) is S as well as M")
+                .contains("leg 3.258 m, waist 1.974 m", "5.500 m (6 1/8 yd)", "All together, without care-label");
+        assertThat(check("wrap-swim-set/made-to-measure.yaml", "lagoon-print", "oat-lining"))
+                .isZero();
+    }
+
     /** Every size of both colourways is cut as ordered, and every lay's marker passes the check. */
     @Test
     void swimSetInTwoColourwaysOverLays() throws IOException {
