@@ -2,8 +2,13 @@ package lengthwise;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import lengthwise.model.Length;
 import lengthwise.workshop.MadeToMeasure;
 import lengthwise.workshop.ShoppingList;
+import lengthwise.workshop.ShoppingList.Amount;
+import lengthwise.workshop.ShoppingList.Kind;
+import lengthwise.workshop.ShoppingList.Line;
 
 /**
  * A whole run: one job, a marker for each of its fabrics.
@@ -33,5 +38,24 @@ public record Run(
             List<FabricRun> fabrics,
             List<String> warnings) {
         this(job, version, seed, workers, reproducible, fabrics, warnings, List.of(), Optional.empty());
+    }
+
+    /** Returns how much to buy of a fabric: for its marker, and for the bindings that the shopping list has. */
+    public Length toBuy(FabricRun fabric) {
+        return listed(fabric)
+                .map(line -> line.buy() instanceof Amount.ByLength by ? by.length() : Length.ZERO)
+                .orElse(fabric.purchase().buy());
+    }
+
+    /** Returns what that costs; empty where the fabric has no price. */
+    public OptionalDouble cost(FabricRun fabric) {
+        return listed(fabric).map(Line::cost).orElse(fabric.purchase().cost());
+    }
+
+    private Optional<Line> listed(FabricRun fabric) {
+        String name = fabric.marker().order().fabric().name();
+        return shopping.flatMap(list -> list.lines().stream()
+                .filter(line -> line.kind() == Kind.FABRIC && line.name().equals(name))
+                .findFirst());
     }
 }

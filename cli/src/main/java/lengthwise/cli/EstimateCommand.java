@@ -24,6 +24,7 @@ import lengthwise.job.OfferedWidths;
 import lengthwise.job.OrderLine;
 import lengthwise.job.Orders;
 import lengthwise.job.Orders.FabricOrder;
+import lengthwise.job.Shopping;
 import lengthwise.job.WiderFabric;
 import lengthwise.model.LengthWords;
 import lengthwise.model.MarkerOrder;
@@ -128,6 +129,7 @@ final class EstimateCommand implements Callable<Integer> {
     private ExitCode estimate(Job job, Orders orders, PrintWriter err)
             throws JobException, IOException, Estimating.RejectedException {
         List<String> warnings = new ArrayList<>(orders.warnings());
+        warnings.addAll(Shopping.leftOut(job));
         List<Question> questions = questions(job, orders, warnings);
         if (questions.isEmpty()) {
             err.println("lengthwise: there is nothing to buy: " + String.join(" ", warnings));

@@ -67,6 +67,7 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
         Orders orders = Orders.of(single, file.folder());
         List<String> warnings = new ArrayList<>(file.warnings());
         warnings.addAll(orders.warnings());
+        warnings.addAll(Shopping.leftOut(job));
         List<Cloth> cloths = new ArrayList<>();
         for (FabricOrder order : orders.fabrics()) {
             cloths.add(new Cloth(file, plan, sizes, mostGarments, lines, order));

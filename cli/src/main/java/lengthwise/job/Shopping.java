@@ -60,6 +60,13 @@ public final class Shopping {
         return new Shopping(job).list(cloths, version);
     }
 
+    /** Returns what lengths of cloth that hold no more than markers leave out, a sentence, where there is something. */
+    public static List<String> leftOut(Job job) {
+        return job.sewing().bindings().isEmpty()
+                ? List.of()
+                : List.of("The cloth for bindings is not in these lengths: lengthwise shop lists what they take.");
+    }
+
     private ShoppingList list(List<Cloth> cloths, String version) throws JobException {
         for (JobFabric said : job.fabrics()) {
             Optional<Cloth> laid = cloths.stream()

@@ -84,13 +84,13 @@ final class ReportHtml {
                     .element(
                             "b",
                             fabric.onHand().isEmpty()
-                                    ? LengthWords.toBuy(fabricRun.purchase().buy())
+                                    ? LengthWords.toBuy(run.toBuy(fabricRun))
                                     : "on hand")
                     .close();
             html.element("td", LengthWords.both(fabricRun.marker().length()));
             html.element("td", LengthWords.both(fabric.cuttableWidth()));
             html.element("td", Figures.percent(fabricRun.marker().efficiency()), "class", "number");
-            html.element("td", cost(fabricRun.purchase().cost()), "class", "number");
+            html.element("td", cost(run.cost(fabricRun)), "class", "number");
             html.close().line();
         }
         html.close().line();
@@ -104,8 +104,7 @@ final class ReportHtml {
 
     /** Returns the sum of the costs as they are shown; empty where the price of a fabric is not known. */
     static OptionalDouble cost(Run run) {
-        List<OptionalDouble> costs =
-                run.fabrics().stream().map(fabric -> fabric.purchase().cost()).toList();
+        List<OptionalDouble> costs = run.fabrics().stream().map(run::cost).toList();
         return costs.stream().allMatch(OptionalDouble::isPresent)
                 ? OptionalDouble.of(costs.stream()
                         .mapToDouble(cost -> Double.parseDouble(Figures.money(cost.getAsDouble())))
@@ -189,7 +188,7 @@ final class ReportHtml {
         Fabric fabric = marker.order().fabric();
         Map<String, String> figures = new LinkedHashMap<>();
         if (fabric.onHand().isEmpty()) {
-            figures.put("buy", LengthWords.toBuy(fabricRun.purchase().buy()));
+            figures.put("buy", LengthWords.toBuy(run.toBuy(fabricRun)));
         }
         figures.put("marker length", LengthWords.both(marker.length()));
         figures.put(
@@ -200,8 +199,8 @@ final class ReportHtml {
         });
         figures.put("marker efficiency", Figures.percent(marker.efficiency()));
         figures.put("no marker can be shorter than", LengthWords.both(fabricRun.lowerBound()));
-        if (fabricRun.purchase().cost().isPresent()) {
-            figures.put("cost", Figures.money(fabricRun.purchase().cost().getAsDouble()));
+        if (run.cost(fabricRun).isPresent()) {
+            figures.put("cost", Figures.money(run.cost(fabricRun).getAsDouble()));
         }
         html.open("div", "class", "figures").line();
         figures.forEach((name, value) -> html.open("div")
@@ -219,6 +218,7 @@ final class ReportHtml {
         html.open("div", "class", "together")
                 .element("h3", fabric.onHand().isEmpty() ? "Length to buy" : "If it had to be bought");
         html.open("table").line().open("tbody").line();
+        boolean withBindings = !run.toBuy(fabricRun).equals(purchase.buy()) && fabric.onHand().isEmpty();
         int lengths = fabric.spread().lengths();
         length(lengths == 1 ? "marker" : "marker, laid " + lengths + " times", purchase.marker());
         Length toWholeRepeat = marker.length().minus(marker.piecesEnd());
@@ -254,18 +254,25 @@ final class ReportHtml {
                     purchase.flaws());
         }
         length("rounded up to the shop's step of " + LengthWords.both(fabric.soldBy()), purchase.rounding());
-        html.open("tr", "class", "sum").element("td", "to buy");
+        html.open("tr", "class", "sum").element("td", withBindings ? "for the marker alone" : "to buy");
         html.element("td", LengthWords.metricUp(purchase.buy()), "class", "number");
         html.element("td", LengthWords.yardsUp(purchase.buy()), "class", "number")
                 .close()
                 .line();
         html.close().line().close().line();
+        if (withBindings) {
+            html.element(
+                            "p",
+                            "With the cloth for bindings, as the shopping list has it, buy %s."
+                                    .formatted(LengthWords.toBuy(run.toBuy(fabricRun))))
+                    .line();
+        }
         fabric.price()
                 .ifPresent(price -> html.element(
                                 "p",
                                 "At %s per %s: %s."
                                         .formatted(
-                                                Figures.money(price.amount()), per(price.per()), cost(purchase.cost())))
+                                                Figures.money(price.amount()), per(price.per()), cost(run.cost(fabricRun))))
                         .line());
         html.close().line();
     }

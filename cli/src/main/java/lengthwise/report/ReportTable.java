@@ -22,7 +22,7 @@ public final class ReportTable {
         for (FabricRun fabricRun : run.fabrics()) {
             Fabric fabric = fabricRun.marker().order().fabric();
             Length length = fabricRun.marker().length();
-            Length buy = fabricRun.purchase().buy();
+            Length buy = run.toBuy(fabricRun);
             boolean there = fabric.onHand().isPresent();
             rows.add(List.of(
                     fabric.name(),
@@ -33,8 +33,8 @@ public final class ReportTable {
                     metres(Math.floorDiv(fabricRun.lowerBound().micrometres(), 1000) * 1000),
                     there ? "on hand" : metres(-Math.floorDiv(-buy.micrometres(), 1000) * 1000),
                     there ? "" : LengthWords.yardsUp(buy),
-                    fabricRun.purchase().cost().isPresent()
-                            ? Figures.money(fabricRun.purchase().cost().getAsDouble())
+                    run.cost(fabricRun).isPresent()
+                            ? Figures.money(run.cost(fabricRun).getAsDouble())
                             : "-"));
         }
         return Columns.ofFigures(rows);

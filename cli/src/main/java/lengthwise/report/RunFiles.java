@@ -48,7 +48,7 @@ public final class RunFiles {
         return new MarkerNotes(
                 run.job(),
                 "Lengthwise " + run.version(),
-                there ? "" : LengthWords.toBuy(fabric.purchase().buy()),
+                there ? "" : LengthWords.toBuy(run.toBuy(fabric)),
                 fabric.assumptions().stream().map(FabricRun.Assumption::text).toList(),
                 fabric.surplus());
     }

@@ -151,6 +151,22 @@ class ShopCommandTest {
                 .contains("\"shopping\":{\"lines\":[", "\"cost\":11.20");
     }
 
+    /** 1.04 m for the marker is sold as 1.10 m; two strips of 5 cm for the hem make it 1.20 m wherever it says what to buy. */
+    @Test
+    void nobodyBuysTooLittleForTheBindings() throws IOException {
+        here.write(
+                "job.yaml",
+                JOB + "sewing: {bindings: {hem: {from: canvas, cut-width: 5, length: 190, cut: straight}}}\n");
+        assertThat(here.marker(5, "out")).as(here.said()).isZero();
+        assertThat(here.said()).contains("1.200 m").doesNotContain("1.100 m");
+        assertThat(here.read("out/canvas.svg")).contains("1.200 m (1 3/8 yd)").doesNotContain("1.100 m");
+        assertThat(here.read("out/report.html"))
+                .contains("<b>1.200 m (1 3/8 yd)</b>", "for the marker alone", "as the shopping list has it, buy 1.200 m");
+        assertThat(here.run("estimate", here.path("job.yaml"), "--iterations", "3", "--workers", "1"))
+                .isZero();
+        assertThat(here.said()).contains("The cloth for bindings is not in these lengths");
+    }
+
     @Test
     void whatCannotBeListedIsAskedBeforeTheSearch() throws IOException {
         here.write("job.yaml", JOB.replace("size: M, ", "") + "sewing: {elastic: {leg: {length: 40}}}\n");
