@@ -19,7 +19,7 @@ public record JobSewing(
         Map<String, LengthRule> edges,
         List<Elastic> elastic,
         List<Seam> seams,
-        Optional<Thread> thread,
+        Optional<Spools> thread,
         List<Binding> bindings,
         List<Label> labels) {
     /** Nothing is said. */
@@ -61,13 +61,13 @@ public record JobSewing(
     public record Seam(String name, int stitch, OptionalDouble ratio, LengthRule length, int each) {}
 
     /**
-     * Thread for all seams.
+     * The spools that the thread for all seams is bought on.
      *
      * @param spool how much is on one
      * @param price of one
      * @param waste a share, 0.15 for 15 %
      */
-    public record Thread(Optional<Length> spool, OptionalDouble price, OptionalDouble waste) {}
+    public record Spools(Optional<Length> spool, OptionalDouble price, OptionalDouble waste) {}
 
     /**
      * A strip that is cut from a fabric bought for it, not laid in its marker.

@@ -450,7 +450,7 @@ public final class JobWriter {
         return braces(parts);
     }
 
-    private String thread(JobSewing.Thread thread) {
+    private String thread(JobSewing.Spools thread) {
         List<String> parts = new ArrayList<>();
         thread.spool().ifPresent(spool -> parts.add("spool: " + length(spool)));
         if (thread.price().isPresent()) {

@@ -122,14 +122,14 @@ final class SewingReading {
                 each(one));
     }
 
-    private JobSewing.Thread thread(Entry entry) throws JobException {
+    private JobSewing.Spools thread(Entry entry) throws JobException {
         Fields thread = entry.fields("{spool: 500 m, price: 3.20 per spool, waste: 15 %}", "spool", "price", "waste");
         Optional<Length> spool = thread.read("spool", e -> measuring.positive(e, LONGEST_SPOOL));
         Optional<Double> perSpool = thread.read("price", SewingReading::perSpool);
         if (perSpool.isPresent() && spool.isEmpty()) {
             throw entry.missing("spool", "spool: 500 m, since the price is of one");
         }
-        return new JobSewing.Thread(
+        return new JobSewing.Spools(
                 spool,
                 perSpool.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 thread.read("waste", Measuring::share).map(OptionalDouble::of).orElse(OptionalDouble.empty()));

@@ -229,16 +229,16 @@ public final class Shopping {
                 usual.getOrDefault(number, false)
                         ? Stitch.of(number).flatMap(stitch -> stitch.needleThread(seam))
                         : Optional.empty())));
-        Optional<JobSewing.Thread> said = sewing.thread();
-        OptionalDouble saidWaste = said.map(JobSewing.Thread::waste).orElse(OptionalDouble.empty());
+        Optional<JobSewing.Spools> said = sewing.thread();
+        OptionalDouble saidWaste = said.map(JobSewing.Spools::waste).orElse(OptionalDouble.empty());
         if (saidWaste.isEmpty()) {
             notes.add("15 % more thread than the seams take.");
         }
         Length need = sum.scaled(1 + saidWaste.orElse(THREAD_WASTE));
-        Optional<Length> spool = said.flatMap(JobSewing.Thread::spool);
+        Optional<Length> spool = said.flatMap(JobSewing.Spools::spool);
         long spools = spool.map(length -> need.upTo(length).micrometres() / length.micrometres())
                 .orElse(0L);
-        OptionalDouble price = said.map(JobSewing.Thread::price).orElse(OptionalDouble.empty());
+        OptionalDouble price = said.map(JobSewing.Spools::price).orElse(OptionalDouble.empty());
         if (spool.isEmpty()) {
             notes.add("How much is on a spool of thread is not said: write spool: 500 m under sewing.thread.");
         }

@@ -81,11 +81,7 @@ final class ReportHtml {
             html.open("tr");
             html.element("td", fabric.name()).element("td", fabric.role());
             html.open("td")
-                    .element(
-                            "b",
-                            fabric.onHand().isEmpty()
-                                    ? LengthWords.toBuy(run.toBuy(fabricRun))
-                                    : "on hand")
+                    .element("b", fabric.onHand().isEmpty() ? LengthWords.toBuy(run.toBuy(fabricRun)) : "on hand")
                     .close();
             html.element("td", LengthWords.both(fabricRun.marker().length()));
             html.element("td", LengthWords.both(fabric.cuttableWidth()));
@@ -218,7 +214,8 @@ final class ReportHtml {
         html.open("div", "class", "together")
                 .element("h3", fabric.onHand().isEmpty() ? "Length to buy" : "If it had to be bought");
         html.open("table").line().open("tbody").line();
-        boolean withBindings = !run.toBuy(fabricRun).equals(purchase.buy()) && fabric.onHand().isEmpty();
+        boolean withBindings =
+                !run.toBuy(fabricRun).equals(purchase.buy()) && fabric.onHand().isEmpty();
         int lengths = fabric.spread().lengths();
         length(lengths == 1 ? "marker" : "marker, laid " + lengths + " times", purchase.marker());
         Length toWholeRepeat = marker.length().minus(marker.piecesEnd());
@@ -272,7 +269,9 @@ final class ReportHtml {
                                 "p",
                                 "At %s per %s: %s."
                                         .formatted(
-                                                Figures.money(price.amount()), per(price.per()), cost(run.cost(fabricRun))))
+                                                Figures.money(price.amount()),
+                                                per(price.per()),
+                                                cost(run.cost(fabricRun))))
                         .line());
         html.close().line();
     }

@@ -161,7 +161,10 @@ class ShopCommandTest {
         assertThat(here.said()).contains("1.200 m").doesNotContain("1.100 m");
         assertThat(here.read("out/canvas.svg")).contains("1.200 m (1 3/8 yd)").doesNotContain("1.100 m");
         assertThat(here.read("out/report.html"))
-                .contains("<b>1.200 m (1 3/8 yd)</b>", "for the marker alone", "as the shopping list has it, buy 1.200 m");
+                .contains(
+                        "<b>1.200 m (1 3/8 yd)</b>",
+                        "for the marker alone",
+                        "as the shopping list has it, buy 1.200 m");
         assertThat(here.run("estimate", here.path("job.yaml"), "--iterations", "3", "--workers", "1"))
                 .isZero();
         assertThat(here.said()).contains("The cloth for bindings is not in these lengths");

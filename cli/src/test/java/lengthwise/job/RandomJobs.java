@@ -373,7 +373,7 @@ final class RandomJobs {
                 seams,
                 seams.isEmpty()
                         ? Optional.empty()
-                        : maybe(() -> new JobSewing.Thread(
+                        : maybe(() -> new JobSewing.Spools(
                                 Optional.of(length(900_000_000)),
                                 chance() ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(0, 999) / 100.0),
                                 chance()
