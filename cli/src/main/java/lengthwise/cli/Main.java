@@ -33,7 +33,8 @@ import picocli.CommandLine.Spec;
             ExportCommand.class,
             PlanCommand.class,
             PrintCommand.class,
-            ShopCommand.class
+            ShopCommand.class,
+            StashCommand.class
         })
 public final class Main implements Runnable {
     @Spec
@@ -101,19 +102,19 @@ public final class Main implements Runnable {
     }
 
     private static List<CommandLine> allWithin(CommandLine line) {
-        List<CommandLine> all = new ArrayList<>(line.getSubcommands().values());
-        all.add(line);
+        List<CommandLine> all = new ArrayList<>(List.of(line));
+        line.getSubcommands().values().forEach(command -> all.addAll(allWithin(command)));
         return all;
     }
 
     private static String nameOf(CommandLine line) {
-        return line.getParent() == null ? "" : line.getCommandName() + " ";
+        return line.getParent() == null ? "" : nameOf(line.getParent()) + line.getCommandName() + " ";
     }
 
     @Override
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: marker, estimate, chart, plan, shop, check, inspect, export or print.");
+                "Say what to do: marker, estimate, chart, plan, shop, check, inspect, export, print or stash.");
     }
 }

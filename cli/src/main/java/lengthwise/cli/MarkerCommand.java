@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -50,6 +51,8 @@ import lengthwise.report.ShortOfCloth;
 import lengthwise.report.WholeFile;
 import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
+import lengthwise.solver.StopRule;
+import lengthwise.stash.StashException;
 import lengthwise.workshop.MadeToMeasure;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -74,6 +77,9 @@ final class MarkerCommand implements Callable<Integer> {
     private static final String WHAT_FITS_NEEDS =
             "--what-fits goes with a job file that says how much there is of a fabric (length or outline).";
 
+    /** Of the time for all, one look whether a cloth of the stash is large enough may take this part. */
+    private static final double TRYING = 0.1;
+
     @Spec
     private CommandSpec spec;
 
@@ -90,6 +96,15 @@ final class MarkerCommand implements Callable<Integer> {
             names = "--what-fits",
             description = "where a job's cloth on hand is not enough: make as many garments as it gives, by priority")
     private boolean whatFits;
+
+    @Mixin
+    private StashOption stash;
+
+    @Option(
+            names = "--keep-leftovers",
+            description =
+                    "puts the usable rectangles that the markers leave into the stash, whatever the cloth came from")
+    private boolean keepLeftovers;
 
     @Option(
             names = "--width",
@@ -134,21 +149,40 @@ final class MarkerCommand implements Callable<Integer> {
         refuseWrongUse();
         try {
             if (isJobFile()) {
-                JobFile file = JobReader.read(inputs.get(0));
-                refuseReplacing(file);
-                Orders orders = Orders.of(file);
-                return (whatFits
-                                ? layWhatFits(file, orders, err)
-                                : lay(file.job(), orders, Map.of(), searching.seconds, err))
-                        .number();
+                JobFile said = JobReader.read(inputs.get(0));
+                refuseReplacing(said);
+                try (FromStash cloth = FromStash.of(said, stash.file(), keepLeftovers, this::fits, err)) {
+                    return fromStash(cloth, err).number();
+                }
             }
             Job job = bareJob();
-            return lay(job, Orders.of(job, out.toAbsolutePath()), Map.of(), searching.seconds, err)
+            return lay(job, Orders.of(job, out.toAbsolutePath()), Map.of(), searching.seconds, Optional.empty(), err)
                     .number();
         } catch (JobException bad) {
             err.println("lengthwise: " + bad.getMessage());
             return ExitCode.BAD_INPUT.number();
+        } catch (StashException bad) {
+            err.println("lengthwise: " + bad.getMessage() + ".");
+            return ExitCode.BAD_INPUT.number();
         }
+    }
+
+    private ExitCode fromStash(FromStash cloth, PrintWriter err) throws IOException, JobException, StashException {
+        JobFile file = cloth.file();
+        Orders orders = Orders.of(file);
+        return whatFits
+                ? layWhatFits(file, orders, cloth, err)
+                : lay(file.job(), orders, Map.of(), searching.seconds, Optional.of(cloth), err);
+    }
+
+    /** A part of the time that a marker gets is enough to see whether it finds room. */
+    private boolean fits(MarkerOrder order) {
+        StopRule stop = searching.iterations != null
+                ? StopRule.iterations(Math.max(1, searching.iterations / 5))
+                : StopRule.elapsed(Duration.ofMillis((long)
+                        (1000 * TRYING * (searching.seconds == null ? Budget.enough(order) : searching.seconds))));
+        return MarkerMaking.fitting(order, Search.of(stop, searching.seed, searching.workers))
+                .isPresent();
     }
 
     private void refuseWrongUse() {
@@ -221,7 +255,8 @@ final class MarkerCommand implements Callable<Integer> {
     }
 
     /** Lays as many of a job's garments as there is cloth for, and writes the job that comes to beside the markers. */
-    private ExitCode layWhatFits(JobFile file, Orders orders, PrintWriter err) throws IOException, JobException {
+    private ExitCode layWhatFits(JobFile file, Orders orders, FromStash cloth, PrintWriter err)
+            throws IOException, JobException, StashException {
         if (orders.fabrics().stream()
                 .allMatch(fabric -> fabric.order().fabric().onHand().isEmpty())) {
             throw wrong(WHAT_FITS_NEEDS);
@@ -242,7 +277,7 @@ final class MarkerCommand implements Callable<Integer> {
             }
         }
         if (reduced.words().isEmpty()) {
-            return lay(file.job(), orders, reduced.markers(), left, err);
+            return lay(file.job(), orders, reduced.markers(), left, Optional.of(cloth), err);
         }
         if (reduced.job().isEmpty()) {
             err.println("lengthwise: " + String.join(" ", reduced.words()));
@@ -252,7 +287,7 @@ final class MarkerCommand implements Callable<Integer> {
         Orders fewer = Orders.of(job, file.folder());
         List<String> words = new ArrayList<>(reduced.words());
         words.addAll(fewer.warnings());
-        ExitCode ended = lay(job, new Orders(fewer.fabrics(), words), reduced.markers(), left, err);
+        ExitCode ended = lay(job, new Orders(fewer.fabrics(), words), reduced.markers(), left, Optional.of(cloth), err);
         if (ended == ExitCode.DONE || ended == ExitCode.INTERRUPTED) {
             WholeFile.write(
                     out.resolve("made.yaml"), JobWriter.text(job.seenFrom(out, file.folder()), reduced.words()));
@@ -295,9 +330,16 @@ final class MarkerCommand implements Callable<Integer> {
      *
      * @param known markers to begin with, by the names of their fabrics
      * @param time in seconds, where it is limited
+     * @param cloth that comes from the stash and goes there
      */
-    private ExitCode lay(Job job, Orders orders, Map<String, Marker> known, @Nullable Double time, PrintWriter err)
-            throws IOException, JobException {
+    private ExitCode lay(
+            Job job,
+            Orders orders,
+            Map<String, Marker> known,
+            @Nullable Double time,
+            Optional<FromStash> cloth,
+            PrintWriter err)
+            throws IOException, JobException, StashException {
         List<MadeToMeasure> customers = Customers.of(job);
         // What is wrong with the shopping list shows before the search.
         Shopping.of(job, List.of(), Version.number());
@@ -376,10 +418,20 @@ final class MarkerCommand implements Callable<Integer> {
                                                     one.marker().order().fabric(), one.purchase()))
                                             .toList(),
                                     Version.number())));
+            if (cloth.isPresent()) {
+                cloth.get().writesTo(out);
+            }
             RunFiles.write(run, out);
             WholeFile.write(out.resolve("leftovers.yaml"), Remnants.text(job, run));
+            Optional<String> asLaid = cloth.flatMap(from -> from.asLaid(job, out));
+            if (asLaid.isPresent()) {
+                WholeFile.write(out.resolve("as-laid.yaml"), asLaid.get());
+            }
             if (!isJobFile()) {
                 keepOrWrite(out.resolve("job.yaml"), FilledJob.text(job, orders), err);
+            }
+            if (cloth.isPresent()) {
+                cloth.get().spend(run, job, out, err);
             }
             spec.commandLine().getOut().print(ReportTable.of(run));
             spec.commandLine().getOut().flush();

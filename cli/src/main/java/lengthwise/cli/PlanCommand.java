@@ -16,6 +16,7 @@ import lengthwise.report.PlanFiles;
 import lengthwise.report.PlanJson;
 import lengthwise.report.PlanRun;
 import lengthwise.report.PlanTable;
+import lengthwise.stash.StashException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +51,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private SearchOptions searching;
 
+    @Mixin
+    private StashOption stash;
+
     @Option(names = "--json", description = "prints the plan for machines instead of the table")
     private boolean json;
 
@@ -61,46 +65,57 @@ final class PlanCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         refuseWrongUse();
         try (Interrupt interrupt = Interrupt.listen()) {
-            JobFile file = JobReader.read(job);
-            PlanOrders orders = PlanOrders.of(file);
-            orders.warnings().forEach(warning -> err.println("warning: " + warning));
-            LayMarkers.Wish wish = new LayMarkers.Wish(
-                    searching.seconds,
-                    searching.iterations,
-                    searching.seed,
-                    searching.workers,
-                    InstantSource.system(),
-                    interrupt::isRequested,
-                    out);
-            List<PlanRun.Cloth> cloths = new ArrayList<>();
-            for (PlanOrders.Cloth cloth : orders.cloths()) {
-                LayMarkers.Answer answer =
-                        LayMarkers.plan(cloth, orders.aim(), orders.cloths().size(), wish, err);
-                if (answer instanceof LayMarkers.Answer.None none) {
-                    err.println("lengthwise: " + cloth.fabric().name() + ": " + none.reason());
-                    return ExitCode.NO_MARKER.number();
-                }
-                cloths.add(((LayMarkers.Answer.Planned) answer).cloth());
+            JobFile said = JobReader.read(job);
+            try (BoltsFromStash bolts = BoltsFromStash.of(said, stash.file())) {
+                return plan(bolts.reserved(said, err), bolts, interrupt, err).number();
             }
-            boolean reproducible =
-                    searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
-            PlanRun run = new PlanRun(
-                    file.job().title(),
-                    Version.number(),
-                    searching.seed,
-                    searching.workers,
-                    reproducible,
-                    cloths,
-                    orders.warnings());
-            PlanFiles.write(run, out);
-            spec.commandLine().getOut().print(json ? PlanJson.of(run) : PlanTable.of(run));
-            spec.commandLine().getOut().flush();
-            err.println("Written to " + out + ": see plan.html.");
-            return (interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE).number();
         } catch (JobException bad) {
             err.println("lengthwise: " + bad.getMessage());
             return ExitCode.BAD_INPUT.number();
+        } catch (StashException bad) {
+            err.println("lengthwise: " + bad.getMessage() + ".");
+            return ExitCode.BAD_INPUT.number();
         }
+    }
+
+    private ExitCode plan(JobFile file, BoltsFromStash bolts, Interrupt interrupt, PrintWriter err)
+            throws IOException, JobException, StashException {
+        PlanOrders orders = PlanOrders.of(file);
+        orders.warnings().forEach(warning -> err.println("warning: " + warning));
+        LayMarkers.Wish wish = new LayMarkers.Wish(
+                searching.seconds,
+                searching.iterations,
+                searching.seed,
+                searching.workers,
+                InstantSource.system(),
+                interrupt::isRequested,
+                out);
+        List<PlanRun.Cloth> cloths = new ArrayList<>();
+        for (PlanOrders.Cloth cloth : orders.cloths()) {
+            LayMarkers.Answer answer =
+                    LayMarkers.plan(cloth, orders.aim(), orders.cloths().size(), wish, err);
+            if (answer instanceof LayMarkers.Answer.None none) {
+                err.println("lengthwise: " + cloth.fabric().name() + ": " + none.reason());
+                return ExitCode.NO_MARKER;
+            }
+            cloths.add(((LayMarkers.Answer.Planned) answer).cloth());
+        }
+        boolean reproducible = searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
+        PlanRun run = new PlanRun(
+                file.job().title(),
+                Version.number(),
+                searching.seed,
+                searching.workers,
+                reproducible,
+                cloths,
+                orders.warnings());
+        bolts.writesTo(out);
+        PlanFiles.write(run, out);
+        bolts.spend(run, out, err);
+        spec.commandLine().getOut().print(json ? PlanJson.of(run) : PlanTable.of(run));
+        spec.commandLine().getOut().flush();
+        err.println("Written to " + out + ": see plan.html.");
+        return interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE;
     }
 
     private void refuseWrongUse() {

@@ -40,7 +40,7 @@ record PlannedCloth(PlanOrders.Cloth cloth, List<FabricRun> lays) {
         for (int colour = 0; colour < cloth.order().colours().size(); colour++) {
             Purchase purchase = purchase(plan, colour);
             purchases.add(purchase);
-            bolts(plan, colour, purchase, interrupted).ifPresent(bolts::add);
+            bolts(plan, colour, interrupted).ifPresent(bolts::add);
         }
         return new PlanRun.Cloth(
                 cloth.fabric(),
@@ -77,26 +77,35 @@ record PlannedCloth(PlanOrders.Cloth cloth, List<FabricRun> lays) {
         return Purchase.of(markers, ends, cloth.fabric());
     }
 
-    private Optional<PlanRun.Bolts> bolts(CutPlan plan, int colour, Purchase purchase, BooleanSupplier interrupted) {
+    private Optional<PlanRun.Bolts> bolts(CutPlan plan, int colour, BooleanSupplier interrupted) {
         List<Length> bolts =
                 cloth.bolts(colour).stream().map(JobPlan.Bolt::length).toList();
         if (bolts.isEmpty()) {
             return Optional.empty();
         }
         double kept = cloth.fabric().lengthKept();
+        double allowing = 1 + cloth.fabric().buying().flaws();
         int lengths = cloth.fabric().spread().lengths();
         List<Length> plies = IntStream.range(0, lays.size())
-                .mapToObj(lay -> new Length((long) Math.ceil(ply(lay).micrometres() * lengths / kept)))
+                .mapToObj(lay -> new Length((long) Math.ceil(ply(lay).micrometres() * lengths / kept * allowing)))
                 .toList();
+        Length lost = new Length(
+                (long) Math.ceil(cloth.fabric().buying().squaring().times(2).micrometres() * allowing));
         List<Integer> wanted =
                 plan.lays().stream().map(lay -> lay.plies().get(colour)).toList();
-        long there = bolts.stream().mapToLong(Length::micrometres).sum();
-        long needed = purchase.needed().micrometres();
+        long there = bolts.stream()
+                .mapToLong(bolt -> Math.max(0, bolt.minus(lost).micrometres()))
+                .sum();
+        long needed = IntStream.range(0, lays.size())
+                .mapToLong(lay -> plies.get(lay).micrometres() * wanted.get(lay))
+                .sum();
         return Optional.of(new PlanRun.Bolts(
                 colour,
+                cloth.bolts(colour).stream().map(JobPlan.Bolt::name).toList(),
                 bolts,
                 cloth.unusedWidths(colour),
-                BoltPlies.of(bolts, plies, wanted, interrupted),
+                lost,
+                BoltPlies.of(bolts, plies, wanted, lost, interrupted),
                 Math.max(0, needed - there)));
     }
 }

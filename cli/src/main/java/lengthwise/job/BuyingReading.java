@@ -14,7 +14,7 @@ import lengthwise.model.Length;
 
 /** Reads what a fabric of the job file says of buying it. */
 final class BuyingReading {
-    static final List<String> KEYS = List.of("widths", "weight", "squaring", "flaws-allowance");
+    static final List<String> KEYS = List.of("widths", "weight", "squaring", "flaws-allowance", "from");
 
     private static final Pattern WEIGHT = Pattern.compile("([0-9]{1,5}(?:\\.[0-9]{1,6})?) ?(g/m²|g/m2|oz/yd²|oz/yd2)");
 
@@ -43,13 +43,33 @@ final class BuyingReading {
                 }
             }
         }
+        Optional<String> from = fabric.read("from", e -> from(e, fabric));
         return new JobBuying(
                 fabric.read("widths", this::offers).orElse(List.of()),
                 fabric.read("weight", BuyingReading::weight)
                         .map(OptionalDouble::of)
                         .orElse(OptionalDouble.empty()),
                 fabric.read("squaring", this::squaring).orElse(Length.ZERO),
-                fabric.read("flaws-allowance", Measuring::share).orElse(0.0));
+                fabric.read("flaws-allowance", Measuring::share).orElse(0.0),
+                from);
+    }
+
+    private static String from(Entry entry, Fields fabric) throws JobException {
+        String from = entry.text("stash, or the name of a cloth in it");
+        for (String said : List.of("length", "outline", "already-cut", "flaws", "widths")) {
+            if (fabric.get(said).isPresent()) {
+                throw entry.keyError(
+                        "this cloth comes from the stash, and the stash says its length, outline and flaws: leave %s out, or from"
+                                .formatted(said));
+            }
+        }
+        Optional<Entry> repeat = fabric.get("repeat");
+        if (repeat.isPresent()
+                && repeat.get().named("{lengthwise: 32 cm, crosswise: 16 cm}").containsKey("origin")) {
+            throw entry.keyError(
+                    "this cloth comes from the stash, and the stash says where its print lies: leave origin out of the repeat (lengthwise stash add has --print)");
+        }
+        return from;
     }
 
     private List<Offer> offers(Entry entry) throws JobException {

@@ -1,11 +1,9 @@
 package lengthwise.job;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lengthwise.geometry.Outline;
@@ -43,7 +41,6 @@ final class FabricReading {
 
     private static final int MOST_PLIES = 200;
 
-    private static final Pattern PRICE = Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,6})?) per (.+)");
     private static final Pattern FILE_NAME =
             Pattern.compile("[^/\\\\:*?\"<>|.\\p{Cntrl}][^/\\\\:*?\"<>|\\p{Cntrl}]{0,59}");
 
@@ -386,23 +383,8 @@ final class FabricReading {
     }
 
     Price price(Entry entry) throws JobException {
-        String example = "a price such as 14.50 per m, without a currency";
-        String text = entry.text(example);
-        Matcher price = PRICE.matcher(text);
-        if (!price.matches()) {
-            throw entry.error("found " + Quote.of(text) + "; write " + example);
-        }
-        String per = price.group(2);
-        Length length;
-        try {
-            length = LengthText.parse(Character.isLetter(per.charAt(0)) ? "1 " + per : per);
-        } catch (JobException e) {
-            throw entry.error("found %s; the price is per a length: m, yd, 10 cm".formatted(Quote.of(text)));
-        }
-        if (length.micrometres() <= 0) {
-            throw entry.error("found %s; the price is per a length above 0".formatted(Quote.of(text)));
-        }
-        return new Price(new BigDecimal(price.group(1)).doubleValue(), length);
+        String text = entry.text(PriceText.EXAMPLE);
+        return entry.placing(() -> PriceText.parse(text));
     }
 
     private Optional<There> there(Fields fabric, Length width) throws JobException {

@@ -45,6 +45,18 @@ public record Job(
         return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, lines, plan, sewing);
     }
 
+    /** Returns the same job with another cloth in the place of the fabric of its name. */
+    public Job withFabric(JobFabric other) {
+        List<JobFabric> others = fabrics.stream()
+                .map(fabric -> fabric.name().equals(other.name()) ? other : fabric)
+                .toList();
+        return new Job(title, units, drawings, others, pieces, gap, cuttingTool, sizes, order, plan, sewing);
+    }
+
+    Job withPlan(JobPlan other) {
+        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, order, Optional.of(other), sewing);
+    }
+
     /** Returns the same pieces cut from other fabrics for another order; what is planned is not planned again. */
     Job cutFrom(List<JobFabric> others, List<OrderLine> lines) {
         return new Job(

@@ -15,13 +15,23 @@ import lengthwise.model.Length;
  * @param weight in grams per square metre, where said
  * @param squaring what each end of the bought length loses to be cut square
  * @param flaws what is bought more for flaws: a share, 0.03 for 3 %
+ * @param from where the cloth comes from if it need not be bought: {@link #STASH} for whichever cloth of the stash will do, or
+ *     the name of one there
  */
-public record JobBuying(List<Offer> widths, OptionalDouble weight, Length squaring, double flaws) {
+public record JobBuying(
+        List<Offer> widths, OptionalDouble weight, Length squaring, double flaws, Optional<String> from) {
+    /** Whichever cloth of the stash will do. */
+    public static final String STASH = "stash";
+
     /** Nothing is said. */
     public static final JobBuying UNSAID = new JobBuying(List.of(), OptionalDouble.empty(), Length.ZERO, 0);
 
     /** More widths than this are a slip of the step. */
     private static final int MOST_WIDTHS = 50;
+
+    JobBuying(List<Offer> widths, OptionalDouble weight, Length squaring, double flaws) {
+        this(widths, weight, squaring, flaws, Optional.empty());
+    }
 
     public JobBuying {
         widths = widths.stream().sorted(Comparator.comparing(Offer::width)).toList();
@@ -35,7 +45,12 @@ public record JobBuying(List<Offer> widths, OptionalDouble weight, Length squari
     public record Offer(Length width, Optional<Price> price) {}
 
     JobBuying withWidths(List<Offer> others) {
-        return new JobBuying(others, weight, squaring, flaws);
+        return new JobBuying(others, weight, squaring, flaws, from);
+    }
+
+    /** Returns the same without a word of where the cloth comes from. */
+    public JobBuying withoutFrom() {
+        return new JobBuying(widths, weight, squaring, flaws);
     }
 
     /**

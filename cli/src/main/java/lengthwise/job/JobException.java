@@ -14,6 +14,11 @@ public final class JobException extends Exception {
         this.message = message;
     }
 
+    JobException(String message, Throwable cause) {
+        super(message, cause);
+        this.message = message;
+    }
+
     @Override
     public String getMessage() {
         return message;

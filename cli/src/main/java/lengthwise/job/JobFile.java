@@ -32,6 +32,36 @@ public final class JobFile {
         return folder == null ? path.toAbsolutePath() : folder;
     }
 
+    /**
+     * Returns the same job with a cloth in the place of one of its fabrics.
+     *
+     * @param label of the cloth, for the complaint
+     * @throws JobException if what the job says of the fabric does not go with that cloth
+     */
+    public JobFile cutFrom(JobFabric cloth, String label) throws JobException {
+        Job other = job.withFabric(cloth);
+        try {
+            // whatever is refused in a file is refused here
+            JobReader.read(path, JobWriter.text(other, List.of()));
+        } catch (JobException wrong) {
+            throw error(
+                    "fabrics." + cloth.name() + ".from",
+                    "%s does not go with it: %s"
+                            .formatted(label, wrong.getMessage().replaceFirst("^.*?:[0-9]+:[0-9]+: ", "")));
+        }
+        return with(other);
+    }
+
+    /** Returns the same job planned with these bolts. */
+    public JobFile withBolts(List<JobPlan.Bolt> bolts) {
+        return with(job.withPlan(job.plan().orElse(JobPlan.UNSAID).withBolts(bolts)));
+    }
+
+    /** Returns the same file with another job in it, whose keys are taken to stand where they stood. */
+    JobFile with(Job other) {
+        return new JobFile(path, other, warnings, places);
+    }
+
     /** Returns where a drawing of the job lies. */
     public Path path(JobDrawing drawing) {
         return path.resolveSibling(drawing.file());

@@ -12,7 +12,6 @@ import lengthwise.job.JobFabric.Flaw;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.LengthRule.Source;
-import lengthwise.model.Fabric.Price;
 import lengthwise.model.Fabric.UnusableEdge;
 import lengthwise.model.GrainTolerance;
 import lengthwise.model.Length;
@@ -172,7 +171,7 @@ public final class JobWriter {
         if (!spread.isEmpty()) {
             line("    spread: " + braces(spread));
         }
-        fabric.price().ifPresent(price -> line("    price: " + price(price)));
+        fabric.price().ifPresent(price -> line("    price: " + PriceText.print(price)));
         fabric.soldBy().ifPresent(step -> line("    sold-by: " + length(step), "the shop's step"));
         buying(fabric.buying());
         fabric.there()
@@ -197,6 +196,7 @@ public final class JobWriter {
     }
 
     private void buying(JobBuying buying) {
+        buying.from().ifPresent(from -> line("    from: " + quoted(from), "stash, or a cloth there by its name"));
         if (!buying.widths().isEmpty()) {
             line("    widths: "
                     + buying.widths().stream().map(this::offer).collect(Collectors.joining(", ", "[", "]")));
@@ -212,7 +212,7 @@ public final class JobWriter {
 
     private String offer(JobBuying.Offer offer) {
         return offer.price()
-                .map(price -> "{width: %s, price: %s}".formatted(length(offer.width()), price(price)))
+                .map(price -> "{width: %s, price: %s}".formatted(length(offer.width()), PriceText.print(price)))
                 .orElseGet(() -> length(offer.width()));
     }
 
@@ -272,16 +272,6 @@ public final class JobWriter {
 
     private static String plain(BigDecimal value) {
         return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
-    }
-
-    private static String price(Price price) {
-        String shown = amount(price.amount());
-        for (LengthUnit one : LengthUnit.values()) {
-            if (price.per().micrometres() == one.micrometres()) {
-                return shown + " per " + one.symbol();
-            }
-        }
-        return shown + " per " + LengthText.print(price.per(), LengthUnit.CM);
     }
 
     private String corners(List<JobFabric.Corner> corners) {
@@ -435,7 +425,7 @@ public final class JobWriter {
         if (!elastic.join().equals(Length.ZERO)) {
             parts.add("join: " + length(elastic.join()));
         }
-        elastic.price().ifPresent(price -> parts.add("price: " + price(price)));
+        elastic.price().ifPresent(price -> parts.add("price: " + PriceText.print(price)));
         elastic.soldBy().ifPresent(step -> parts.add("sold-by: " + length(step)));
         return braces(parts);
     }
@@ -543,6 +533,9 @@ public final class JobWriter {
             line("  one-colour: ["
                     + plan.oneColour().stream().map(JobWriter::quoted).collect(Collectors.joining(", ")) + "]");
         }
+        if (plan.fromStash()) {
+            line("  bolts: " + JobBuying.STASH);
+        }
         if (!plan.bolts().isEmpty()) {
             line("  bolts:");
             plan.bolts().forEach(bolt -> line("    - " + bolt(bolt)));
@@ -550,7 +543,9 @@ public final class JobWriter {
     }
 
     private String bolt(JobPlan.Bolt bolt) {
-        List<String> parts = new ArrayList<>(List.of("of: " + quoted(bolt.of())));
+        List<String> parts = new ArrayList<>();
+        bolt.name().ifPresent(name -> parts.add("name: " + quoted(name)));
+        parts.add("of: " + quoted(bolt.of()));
         bolt.colour().ifPresent(colour -> parts.add("colour: " + quoted(colour)));
         parts.add("length: " + length(bolt.length()));
         bolt.width().ifPresent(width -> parts.add("width: " + length(width)));

@@ -45,7 +45,9 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
      *
      * @throws JobException with one line for the maker
      */
-    public static PlanOrders of(JobFile file) throws JobException {
+    public static PlanOrders of(JobFile said) throws JobException {
+        NarrowestBolts narrowest = NarrowestBolts.of(said);
+        JobFile file = narrowest.file();
         Job job = file.job();
         JobPlan plan = job.plan().orElse(JobPlan.UNSAID);
         for (JobFabric fabric : job.fabrics()) {
@@ -66,6 +68,7 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
                 lines);
         Orders orders = Orders.of(single, file.folder());
         List<String> warnings = new ArrayList<>(file.warnings());
+        warnings.addAll(narrowest.words());
         warnings.addAll(orders.warnings());
         warnings.addAll(Shopping.leftOut(job));
         List<Cloth> cloths = new ArrayList<>();
@@ -82,6 +85,9 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
             throw file.error(
                     key,
                     "a plan is made for cloth by the length, and this is a piece that is there; list bolts under plan, or lay it with marker");
+        }
+        if (fabric.buying().from().isPresent()) {
+            throw file.error(key + ".from", "a plan takes several bolts; write bolts: stash under plan in its place");
         }
         if (!fabric.flaws().isEmpty()) {
             throw file.error(

@@ -42,7 +42,15 @@ final class PlanReading {
             }
         }
         List<Bolt> bolts = new ArrayList<>();
-        if (keys.get("bolts").isPresent()) {
+        boolean fromStash = keys.get("bolts").filter(Entry::isText).isPresent();
+        if (fromStash) {
+            Entry text = keys.get("bolts").orElseThrow();
+            String word = text.text("stash, or a list of bolts");
+            if (!word.equals(JobBuying.STASH)) {
+                throw text.error(
+                        "found %s; write stash, or a list: - {of: reef-print, length: 12 m}".formatted(Quote.of(word)));
+            }
+        } else if (keys.get("bolts").isPresent()) {
             for (Entry item : keys.get("bolts").get().items("- {of: reef-print, length: 12 m}")) {
                 bolts.add(bolt(item, oneColour));
             }
@@ -55,7 +63,8 @@ final class PlanReading {
                 keys.read("under", Measuring::share).orElse(0.0),
                 keys.read("least", e -> e.word(JobPlan.Least.class, Set.of())),
                 oneColour,
-                bolts);
+                bolts,
+                fromStash);
     }
 
     private JobFabric fabric(Entry entry) throws JobException {
@@ -70,7 +79,7 @@ final class PlanReading {
     }
 
     private Bolt bolt(Entry entry, List<String> oneColour) throws JobException {
-        Fields keys = entry.fields("{of: reef-print, length: 12 m}", "of", "colour", "length", "width");
+        Fields keys = entry.fields("{of: reef-print, length: 12 m}", "name", "of", "colour", "length", "width");
         JobFabric fabric = fabric(keys.need("of", fabrics.keySet().iterator().next()));
         boolean inColours = !colours.isEmpty() && !oneColour.contains(fabric.name());
         Optional<String> colour = keys.read("colour", this::colour);
@@ -85,16 +94,19 @@ final class PlanReading {
                             : "%s is listed under one-colour; its bolts have no colour".formatted(fabric.name()));
         }
         Optional<Length> width = keys.read("width", e -> measuring.positive(e, LONGEST_TABLE));
-        if (width.isPresent() && width.get().compareTo(fabric.width()) < 0) {
-            throw entry.keyError(
-                    "this bolt is %s wide and %s is %s: a marker must fit its narrowest cloth, so give %s the width of the narrowest bolt"
-                            .formatted(
-                                    LengthText.print(width.get(), LengthUnit.CM),
-                                    fabric.name(),
-                                    LengthText.print(fabric.width(), LengthUnit.CM),
-                                    fabric.name()));
+        if (width.isPresent() && width.get().compareTo(fabric.reach()) < 0) {
+            throw entry.keyError("this bolt is %s wide, and what the job says of %s reaches %s across it"
+                    .formatted(
+                            LengthText.print(width.get(), LengthUnit.CM),
+                            fabric.name(),
+                            LengthText.print(fabric.reach(), LengthUnit.CM)));
         }
-        return new Bolt(fabric.name(), colour, measuring.positive(keys.need("length", "12 m"), LONGEST_BOLT), width);
+        return new Bolt(
+                keys.read("name", e -> e.text("the label on the bolt, such as reef-1")),
+                fabric.name(),
+                colour,
+                measuring.positive(keys.need("length", "12 m"), LONGEST_BOLT),
+                width);
     }
 
     private String colour(Entry entry) throws JobException {

@@ -1,12 +1,13 @@
 package lengthwise.job;
 
 /** Shows text from a file in a message: in quotes, on one line, not too long, nothing invisible. */
-final class Quote {
+public final class Quote {
     private static final int LONGEST = 60;
 
     private Quote() {}
 
-    static String of(String text) {
+    /** Returns the text as it can be shown. */
+    public static String of(String text) {
         StringBuilder shown = new StringBuilder("\"");
         text.codePoints().limit(LONGEST).forEach(point -> {
             shown.append(isInvisible(point) ? "\\u%04x".formatted(point) : Character.toString(point));
@@ -15,7 +16,8 @@ final class Quote {
                 .toString();
     }
 
-    static boolean breaksLine(String text) {
+    /** Says whether the text has line breaks or other control characters in it. */
+    public static boolean breaksLine(String text) {
         return text.codePoints().anyMatch(Quote::breaksLine);
     }
 

@@ -10,7 +10,6 @@ import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.There;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
-import lengthwise.model.Marker;
 import lengthwise.model.Repeat;
 import lengthwise.model.Shrinkage;
 import lengthwise.model.Spread;
@@ -63,10 +62,13 @@ public final class Remnants {
 
     /** Returns the rectangles that the marker of a fabric leaves, the largest first. */
     static List<JobFabric> of(JobFabric said, FabricRun run) {
-        Marker marker = run.marker();
-        Fabric fabric = marker.order().fabric();
+        return of(said, run.marker().order().fabric(), Leftovers.of(run.marker(), run.purchase()));
+    }
+
+    /** Returns rectangles of a laid fabric, in marker coordinates, as cloths of their own. */
+    public static List<JobFabric> of(JobFabric said, Fabric fabric, List<Box> boxes) {
         List<JobFabric> remnants = new ArrayList<>();
-        for (Box box : Leftovers.of(marker, run.purchase())) {
+        for (Box box : boxes) {
             String name =
                     said.name().substring(0, Math.min(LONGEST_NAME, said.name().length()));
             remnants.add(new JobFabric(

@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Comma-separated values as RFC 4180 has them: CRLF behind each line, quotes where a value needs them. */
-final class Csv {
+public final class Csv {
     private Csv() {}
 
-    static String of(List<List<String>> rows) {
+    /** Returns the rows as one text. */
+    public static String of(List<List<String>> rows) {
         return rows.stream()
                 .map(row -> row.stream().map(Csv::cell).collect(Collectors.joining(",", "", "\r\n")))
                 .collect(Collectors.joining());

@@ -74,13 +74,22 @@ public record PlanRun(
     /**
      * The bolts of one colour, as bought.
      *
+     * @param names their labels, where they have any
      * @param unused of the width of each: what it is wider than the markers are made for
+     * @param lost of the length of each that is begun, for square ends
      * @param plies which plies are cut from which; empty where the bolts do not hold them all
      * @param shortfall how much cloth there is too little, at the least, in micrometres; 0 where only the pieces do not work out
      */
     public record Bolts(
-            int colour, List<Length> lengths, List<Length> unused, Optional<BoltPlies> plies, long shortfall) {
+            int colour,
+            List<Optional<String>> names,
+            List<Length> lengths,
+            List<Length> unused,
+            Length lost,
+            Optional<BoltPlies> plies,
+            long shortfall) {
         public Bolts {
+            names = List.copyOf(names);
             lengths = List.copyOf(lengths);
             unused = List.copyOf(unused);
         }

@@ -139,12 +139,15 @@ final class PlanWords {
                 }
             }
             Length unused = bolts.unused().get(bolt);
-            sentences.add("%sbolt %d of %s: %s; %s left%s."
+            sentences.add("%s%s of %s: %s; %s%s left%s."
                     .formatted(
                             colour,
-                            bolt + 1,
+                            bolts.names().get(bolt).orElse("bolt " + (bolt + 1)),
                             cloth(bolts.lengths().get(bolt)),
                             cut.isEmpty() ? "not begun" : String.join(", ", cut),
+                            bolts.lost().micrometres() > 0 && !cut.isEmpty()
+                                    ? "%s lost at its ends, ".formatted(LengthWords.both(bolts.lost()))
+                                    : "",
                             cloth(bolts.plies().get().left().get(bolt)),
                             unused.micrometres() > 0 && !cut.isEmpty()
                                     ? ", and %s of its width unused".formatted(LengthWords.both(unused))

@@ -10,7 +10,9 @@ import com.tngtech.archunit.lang.ArchRule;
 /** Who may know whom above the core: drawings know the model, the command line knows everything, nobody knows it. */
 @AnalyzeClasses(packages = "lengthwise", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
-    private static final String[] COMMAND_LINE = {"lengthwise.cli..", "lengthwise.job..", "lengthwise.report.."};
+    private static final String[] COMMAND_LINE = {
+        "lengthwise.cli..", "lengthwise.job..", "lengthwise.report..", "lengthwise.stash.."
+    };
     private static final String[] DRAWINGS = {
         "lengthwise.drawing..",
         "lengthwise.svg..",
@@ -62,6 +64,12 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule YAML_IN_THE_JOB_ONLY = usedOnlyIn("org.snakeyaml..", "lengthwise.job..");
+
+    @ArchTest
+    static final ArchRule DATABASE_IN_THE_STASH_ONLY = usedOnlyIn("java.sql..", "lengthwise.stash..");
+
+    @ArchTest
+    static final ArchRule SQLITE_IN_THE_STASH_ONLY = usedOnlyIn("org.sqlite..", "lengthwise.stash..");
 
     @ArchTest
     static final ArchRule JTS_IN_GEOMETRY_ONLY = usedOnlyIn("org.locationtech.jts..", "lengthwise.geometry..");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -122,14 +124,108 @@ class PlanCommandTest {
         job("[{size: S, make: 3}]", "{}", ", length: 2 m");
         assertThat(plan()).isEqualTo(3);
         assertThat(folder.said()).contains("a plan is made for cloth by the length");
-        job("[{size: S, make: 3}]", "{bolts: [{of: stripe, length: 2 m, width: 50 cm}]}", "");
+        job(
+                "[{size: S, make: 3}]",
+                "{bolts: [{of: stripe, length: 2 m, width: 50 cm}]}",
+                ", zones: {hem: {from-selvedge: 0, to: 51 cm}}");
         assertThat(plan()).isEqualTo(3);
         assertThat(folder.said())
-                .contains("this bolt is 50 cm wide and stripe is 52 cm", "give stripe the width of the narrowest bolt");
+                .contains("this bolt is 50 cm wide, and what the job says of stripe reaches 51 cm across it");
+        job("[{size: S, make: 3}]", "{bolts: drawer}", "");
+        assertThat(plan()).isEqualTo(3);
+        assertThat(folder.said()).contains("found \"drawer\"; write stash, or a list");
         job("[{size: S, make: 3}]", "{bolts: [{of: strip, length: 2 m}]}", "");
         assertThat(plan()).isEqualTo(3);
         assertThat(folder.said())
                 .contains("found \"strip\"; the fabrics of this job are stripe", "did you mean stripe?");
+    }
+
+    /** A band of 50 cm lies on 54 cm of cloth with edges of 1 cm, and not on 51: the marker fits the narrowest bolt. */
+    @Test
+    void markersFitTheNarrowestBolt() throws IOException {
+        String bolts =
+                "{max-garments: 1, bolts: [{of: stripe, length: 2 m, width: 60 cm}, {name: thin, of: stripe, length: 1 m, width: WIDTH}]}";
+        job("[{size: S, make: 1}]", bolts.replace("WIDTH", "54 cm").replace("name: thin, ", ""), "");
+        folder.write("job.yaml", folder.read("job.yaml").replace("width: 520 mm", "width: 58 cm"));
+        assertThat(plan()).as(folder.said()).isZero();
+        assertThat(folder.said())
+                .contains("stripe: its narrowest bolt is 54 cm wide, and so are the markers; the job says 58 cm.")
+                .contains("bolt 2 of 1.000 m (1.09 yd): 1 ply of lay 1; 88 cm (0.96 yd) left.");
+        assertThat(folder.read("out/stripe-lay-1.yaml")).contains("width: 540 mm");
+        assertThat(folder.run(
+                        "check", folder.path("out/stripe-lay-1.svg"), "--job", folder.path("out/stripe-lay-1.yaml")))
+                .isZero();
+        job("[{size: S, make: 1}]", bolts.replace("WIDTH", "51 cm"), "");
+        assertThat(plan()).isEqualTo(4);
+    }
+
+    /**
+     * By hand: a ply is 12 cm and 10 % for flaws, 13.2 cm; of a bolt 2 × 3 cm and 10 % of that are lost, 6.6 cm. One of 33 cm holds two
+     * plies to the millimetre, and one of 32.9 cm does not.
+     */
+    @Test
+    void boltsGiveWhatSquaringAndFlawsTake() throws IOException {
+        String buying = ", squaring: {each-end: 3 cm}, flaws-allowance: 10 %";
+        job("[{size: S, make: 2}]", "{max-garments: 1, bolts: [{name: reef-7, of: stripe, length: 33 cm}]}", buying);
+        assertThat(plan()).as(folder.said()).isZero();
+        assertThat(folder.said())
+                .contains(
+                        "reef-7 of 33 cm (0.36 yd): 2 plies of lay 1; 6.6 cm (2 5/8 in) lost at its ends, 0 mm (0.00 yd) left.");
+        job("[{size: S, make: 2}]", "{max-garments: 1, bolts: [{of: stripe, length: 329 mm}]}", buying);
+        assertThat(plan()).isZero();
+        assertThat(folder.said()).contains("bolts: they hold 1 mm");
+    }
+
+    /** Two plies of 12 cm are cut from the shorter red bolt, one from the blue one; the others stay as they were. */
+    @Test
+    void boltsComeFromTheStash() throws IOException {
+        job(
+                "[{size: S, make: 2, colour: red}, {size: S, make: 1, colour: blue}]",
+                "{max-plies: 2, max-garments: 1, bolts: stash}",
+                "");
+        add("red-1", "--width", "54 cm", "--length", "1 m", "--colour", "red");
+        add("red-2", "--width", "52 cm", "--length", "50 cm", "--colour", "red");
+        add("blue-1", "--width", "52 cm", "--length", "1 m", "--colour", "blue");
+        add("thin-1", "--width", "51 cm", "--length", "1 m", "--colour", "blue");
+        add("grey-1", "--width", "54 cm", "--length", "1 m", "--colour", "grey");
+        add("torn-1", "--width", "54 cm", "--outline", "0 cm, 0 cm; 9 cm, 0 cm; 9 cm, 54 cm", "--colour", "red");
+        assertThat(plan("--stash", folder.path("stash.db"))).as(folder.said()).isZero();
+        assertThat(folder.said())
+                .contains(
+                        "red, red-2 of 50 cm",
+                        "1 ply of lay 1, 1 ply of lay 2; 26 cm (0.28 yd) left",
+                        "red, red-1 of 1.000 m (1.09 yd): not begun")
+                .contains("thin-1 stays in the stash: it is 51 cm wide, and the job says 52 cm.")
+                .contains("grey-1 stays in the stash: nothing is ordered in grey.")
+                .contains("torn-1 stays in the stash: plies are cut from straight pieces.")
+                .contains("Stash: red-2, blue-1 begun or spent.");
+        assertThat(folder.run("stash", "export", "--stash", folder.path("stash.db")))
+                .isZero();
+        assertThat(folder.said())
+                .contains(
+                        "red-1,stripe,red,54 cm,100 cm",
+                        "red-2,stripe,red,52 cm,26 cm",
+                        "blue-1,stripe,blue,52 cm,88 cm",
+                        "thin-1,stripe,blue,51 cm,100 cm");
+        folder.run("stash", "list", "--stash", folder.path("stash.db"));
+        assertThat(folder.said()).doesNotContain("unclear", "reserved");
+    }
+
+    @Test
+    void boltsThatDoNotHoldThePliesStayWhole() throws IOException {
+        job("[{size: S, make: 2}]", "{max-garments: 1, bolts: stash}", "");
+        add("reef", "--width", "52 cm", "--length", "20 cm");
+        assertThat(plan("--stash", folder.path("stash.db"))).as(folder.said()).isZero();
+        assertThat(folder.said()).contains("bolts: they hold 4 cm", "Stash: nothing is taken from it.");
+        folder.run("stash", "export", "--stash", folder.path("stash.db"));
+        assertThat(folder.said()).contains("reef,stripe,,52 cm,20 cm");
+    }
+
+    private void add(String name, String... more) {
+        List<String> words = new ArrayList<>(
+                List.of("stash", "add", name, "--fabric", "stripe", "--stash", folder.path("stash.db")));
+        words.addAll(List.of(more));
+        assertThat(folder.run(words.toArray(String[]::new))).as(folder.said()).isZero();
     }
 
     private int plan(String... more) {

@@ -35,6 +35,19 @@ class JobWriterTest {
     }
 
     @Test
+    void whereTheClothComesFromIsWritten() throws Exception {
+        String yaml = """
+                version: 1
+                fabrics: {cotton: {width: 140 cm, from: stash}, lining: {width: 140 cm, from: "no. 2"}}
+                pieces: {tie: {strip: {cut-width: 3 cm, length: 20 cm}, cut: {cotton: 1, lining: 1}}}
+                order: [{make: 1}]
+                """;
+        Job job = JobReader.read(FILE, yaml).job();
+        assertThat(job.fabrics().get(1).buying().from()).contains("no. 2");
+        assertThat(JobReader.read(FILE, JobWriter.text(job, List.of())).job()).isEqualTo(job);
+    }
+
+    @Test
     void theSizeOfADrawingIsWritten() throws Exception {
         String yaml = """
                 version: 1

@@ -143,6 +143,7 @@ final class RandomJobs {
             boolean inColours = order.get(0).colour().isPresent() && !oneColour.contains(fabric.name());
             if (chance()) {
                 bolts.add(new JobPlan.Bolt(
+                        maybe(() -> one(NAMES)),
                         fabric.name(),
                         inColours ? order.get(0).colour() : Optional.empty(),
                         length(9_000_000),
@@ -157,7 +158,8 @@ final class RandomJobs {
                 random.nextInt(0, 49) / 100.0,
                 maybe(() -> one(JobPlan.Least.values())),
                 oneColour,
-                bolts);
+                bolts,
+                bolts.isEmpty() && chance());
     }
 
     private JobDrawing drawing(String file) {
@@ -226,7 +228,8 @@ final class RandomJobs {
                                 List.of(),
                                 chance() ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(1, 50_000) / 10.0),
                                 chance() ? Length.ZERO : length(90_000),
-                                chance() ? 0 : random.nextInt(500) / 1000.0))
+                                chance() ? 0 : random.nextInt(500) / 1000.0,
+                                Optional.empty()))
                 .withCutAlready(
                         spread.compare().isPresent()
                                 ? Optional.empty()

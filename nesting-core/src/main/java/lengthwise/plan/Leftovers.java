@@ -54,9 +54,20 @@ public final class Leftovers {
      */
     public static List<Box> of(Marker marker, Purchase purchase) {
         Fabric fabric = marker.order().fabric();
-        Length behind = marker.left()
-                .orElseGet(() -> purchase.rounding()
-                        .scaled(fabric.lengthKept() / fabric.spread().lengths()));
+        return of(
+                marker,
+                marker.left()
+                        .orElseGet(() -> purchase.rounding()
+                                .scaled(fabric.lengthKept() / fabric.spread().lengths())));
+    }
+
+    /** Returns likewise those within the length of the marker, where it is cut off behind that. */
+    public static List<Box> within(Marker marker) {
+        return of(marker, Length.ZERO);
+    }
+
+    private static List<Box> of(Marker marker, Length behind) {
+        Fabric fabric = marker.order().fabric();
         Leftovers leftovers = new Leftovers(new Box(
                 0,
                 0,

@@ -20,7 +20,7 @@ import lengthwise.ortools.StoppableSearch;
  * of these the shortest, so that what is left is left on bolts that nobody touched.
  *
  * @param plies by bolt, then by lay
- * @param left on each bolt
+ * @param left on each bolt, less what a bolt that is begun loses
  */
 public record BoltPlies(List<List<Integer>> plies, List<Length> left) {
     private static final double EFFORT = 5;
@@ -32,15 +32,16 @@ public record BoltPlies(List<List<Integer>> plies, List<Length> left) {
      *
      * @param lengths of a ply of each lay, ends included
      * @param wanted plies of each lay
+     * @param lost of each bolt that is begun, for its ends to be cut square
      */
     public static Optional<BoltPlies> of(
-            List<Length> bolts, List<Length> lengths, List<Integer> wanted, BooleanSupplier enough) {
+            List<Length> bolts, List<Length> lengths, List<Integer> wanted, Length lost, BooleanSupplier enough) {
         CpModel model = new CpModel();
         IntVar[][] plies = new IntVar[bolts.size()][lengths.size()];
         BoolVar[] begun = new BoolVar[bolts.size()];
         LinearExprBuilder used = LinearExpr.newBuilder();
         for (int b = 0; b < bolts.size(); b++) {
-            long room = bolts.get(b).micrometres();
+            long room = Math.max(0, bolts.get(b).minus(lost).micrometres());
             begun[b] = model.newBoolVar("begun " + b);
             LinearExprBuilder taken = LinearExpr.newBuilder();
             for (int j = 0; j < lengths.size(); j++) {
@@ -51,7 +52,7 @@ public record BoltPlies(List<List<Integer>> plies, List<Length> left) {
             }
             taken.addTerm(begun[b], -room);
             model.addLessOrEqual(taken.build(), 0);
-            used.addTerm(begun[b], room / 1000 + 1);
+            used.addTerm(begun[b], bolts.get(b).micrometres() / 1000 + 1);
         }
         for (int j = 0; j < lengths.size(); j++) {
             LinearExprBuilder all = LinearExpr.newBuilder();
@@ -74,14 +75,16 @@ public record BoltPlies(List<List<Integer>> plies, List<Length> left) {
         List<Length> left = new ArrayList<>();
         for (int b = 0; b < bolts.size(); b++) {
             List<Integer> of = new ArrayList<>();
+            boolean isBegun = false;
             Length rest = bolts.get(b);
             for (int j = 0; j < lengths.size(); j++) {
                 int count = (int) solver.value(plies[b][j]);
                 of.add(count);
+                isBegun |= count > 0;
                 rest = rest.minus(lengths.get(j).times(count));
             }
             byBolt.add(List.copyOf(of));
-            left.add(rest);
+            left.add(isBegun ? rest.minus(lost) : rest);
         }
         return Optional.of(new BoltPlies(List.copyOf(byBolt), List.copyOf(left)));
     }

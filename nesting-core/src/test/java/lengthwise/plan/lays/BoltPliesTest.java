@@ -32,6 +32,19 @@ class BoltPliesTest {
         assertThat(cut.left()).isEqualTo(metres(20, 0, 0));
     }
 
+    /** By hand: 6 cm of each begun bolt go for its square ends, so a bolt of 6 m does not hold two plies of 3 m. */
+    @Test
+    void squareEndsAreLostOnceOnABolt() {
+        Length lost = Length.ofMillimetres(60);
+        List<Length> bolts = metres(6, 6.06, 9);
+        BoltPlies cut =
+                BoltPlies.of(bolts, metres(3), List.of(2), lost, () -> false).orElseThrow();
+        assertThat(cut.plies()).containsExactly(List.of(0), List.of(2), List.of(0));
+        assertThat(cut.left()).isEqualTo(metres(6, 0, 9));
+        assertThat(BoltPlies.of(metres(6), metres(3), List.of(2), lost, () -> false))
+                .isEmpty();
+    }
+
     /** By hand: 12 m of cloth, but no bolt of 4 m holds a ply of 5 m. */
     @Test
     void aPlyIsNeverJoined() {
@@ -39,7 +52,7 @@ class BoltPliesTest {
     }
 
     private static Optional<BoltPlies> of(List<Length> bolts, List<Length> lengths, List<Integer> wanted) {
-        return BoltPlies.of(bolts, lengths, wanted, () -> false);
+        return BoltPlies.of(bolts, lengths, wanted, Length.ZERO, () -> false);
     }
 
     private static List<Length> metres(double... metres) {

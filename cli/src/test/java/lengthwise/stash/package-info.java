@@ -1,0 +1,4 @@
+@NullMarked
+package lengthwise.stash;
+
+import org.jspecify.annotations.NullMarked;
