@@ -54,7 +54,8 @@ public record Job(
     }
 
     Job withPlan(JobPlan other) {
-        return new Job(title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, order, Optional.of(other), sewing);
+        return new Job(
+                title, units, drawings, fabrics, pieces, gap, cuttingTool, sizes, order, Optional.of(other), sewing);
     }
 
     /** Returns the same pieces cut from other fabrics for another order; what is planned is not planned again. */
