@@ -72,7 +72,7 @@ final class ReportJson {
         json.writeBooleanField("reproducible", run.reproducible());
         json.writeArrayFieldStart("fabrics");
         for (int i = 0; i < names.size(); i++) {
-            fabric(run.fabrics().get(i), names.get(i));
+            fabric(run, run.fabrics().get(i), names.get(i));
         }
         json.writeEndArray();
         cost(ReportHtml.cost(run));
@@ -111,7 +111,7 @@ final class ReportJson {
         json.writeEndArray();
     }
 
-    private void fabric(FabricRun run, String name) throws IOException {
+    private void fabric(Run whole, FabricRun run, String name) throws IOException {
         Marker marker = run.marker();
         Fabric fabric = marker.order().fabric();
         Purchase purchase = run.purchase();
@@ -133,7 +133,7 @@ final class ReportJson {
         number("efficiency", marker.efficiency(), 6);
         number("utilisation", waste.utilisation(), 6);
         length("lower_bound_mm", run.lowerBound());
-        length("buy_mm", purchase.buy());
+        length("buy_mm", whole.toBuy(run));
         json.writeObjectFieldStart("purchase");
         length("marker_mm", purchase.marker());
         Length toWholeRepeat = marker.length().minus(marker.piecesEnd());
@@ -163,7 +163,7 @@ final class ReportJson {
             length("per_mm", fabric.price().get().per());
             json.writeEndObject();
         }
-        cost(purchase.cost());
+        cost(whole.cost(run));
         if (fabric.onHand().isPresent()) {
             length("on_hand_mm", fabric.onHand().get().length());
             length("left_mm", marker.left().orElseThrow());

@@ -110,6 +110,7 @@ public final class ShoppingFiles {
             json.length("thread_mm", seam.thread());
             if (seam.needle().isPresent()) {
                 json.length("needle_mm", seam.needle().get());
+                json.length("looper_mm", seam.thread().minus(seam.needle().get()));
             }
         });
         json.objects("bindings", list.bindings(), binding -> {

@@ -49,6 +49,8 @@ class ArchitectureTest {
             .resideOutsideOfPackages(DRAWINGS)
             .and()
             .resideOutsideOfPackages(COMMAND_LINE)
+            .and()
+            .resideOutsideOfPackage("lengthwise.testing..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(DRAWINGS);

@@ -58,7 +58,7 @@ class ShopCommandTest {
                         "\"used_mm\":6325.000,\"buy_mm\":10000.000,\"packs\":2,\"cost\":2.50",
                         "\"used_pieces\":1,\"buy_pieces\":20,\"packs\":1,\"cost\":3.00",
                         "\"cost\":17.00,\"cost_known\":17.00,\"without_price\":[]",
-                        "{\"stitch\":301,\"seam_mm\":2200.000,\"thread_mm\":5500.000,\"needle_mm\":2750.000}");
+                        "{\"stitch\":301,\"seam_mm\":2200.000,\"thread_mm\":5500.000,\"needle_mm\":2750.000,\"looper_mm\":2750.000}");
         assertThat(here.read("out/shopping.txt")).contains("All together: 17.00", "2 spools", "1 pack");
         assertThat(here.read("out/shopping.html")).contains("All together", "17.00");
         assertThat(here.read("out/shopping.csv"))

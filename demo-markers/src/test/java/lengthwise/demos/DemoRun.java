@@ -27,6 +27,7 @@ record DemoRun(Path html, Path json) {
     static final String[] MARKERS = {
         "wrap-swim-set/job.yaml",
         "wrap-swim-set/matched.yaml",
+        "wrap-swim-set/made-to-measure.yaml",
         "smock/job.yaml",
         "smock/corduroy.yaml",
         "smock/border.yaml",
@@ -54,7 +55,7 @@ record DemoRun(Path html, Path json) {
         String command = job.equals(PLAN) ? "plan" : "marker";
         String page = job.equals(PLAN) ? "plan" : "report";
         try {
-            Path out = Files.createTempDirectory("demo");
+            Path out = Files.createTempDirectory(Files.createDirectories(Path.of("target", "runs")), "demo");
             List<String> words = new ArrayList<>(List.of(command, job, "--out", out.toString()));
             words.addAll(List.of("--iterations", "4", "--seed", "7", "--workers", "1"));
             if (job.equals(SHORT)) {
