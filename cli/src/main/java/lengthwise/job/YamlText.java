@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
@@ -34,6 +36,9 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  */
 final class YamlText {
     static final int MOST_BYTES = 1 << 20;
+    /** An escape that is no whole number of Java's: the library answers it with an error of its own inner workings. */
+    private static final Pattern NO_LETTER = Pattern.compile("\\\\U[89A-Fa-f][0-9A-Fa-f]{7}");
+
     private static final int DEEPEST = 20;
 
     private final String file;
@@ -102,6 +107,16 @@ final class YamlText {
                     Optional.empty(),
                     "the file has a character that no text has (code %04x, character %d); save it as plain text in UTF-8"
                             .formatted(e.getCodePoint(), e.getPosition() + 1));
+        } catch (NumberFormatException e) {
+            throw error(
+                    Optional.empty(),
+                    "an escape in double quotes (%s) stands for no letter; write the letter itself, or use single quotes"
+                            .formatted(NO_LETTER
+                                    .matcher(text)
+                                    .results()
+                                    .map(MatchResult::group)
+                                    .findFirst()
+                                    .orElse("a backslash with a number")));
         } catch (YamlEngineException e) {
             throw error(Optional.empty(), "the file is not readable YAML: " + oneLine(String.valueOf(e.getMessage())));
         }

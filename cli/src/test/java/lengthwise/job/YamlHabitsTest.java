@@ -1,6 +1,7 @@
 package lengthwise.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The many ways to write the same job in YAML. */
 class YamlHabitsTest {
@@ -59,6 +62,22 @@ class YamlHabitsTest {
                 ...
                 """;
         assertThat(read(block)).isEqualTo(read(FLOW));
+    }
+
+    /** Unicode ends at U+10FFFF; the YAML library answers what lies beyond it with errors of its own inner workings. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\\U99999999", "\\UFFFFFFFF", "\\U00110000", "\\U7fffffff"})
+    void anEscapeBeyondTheLastLetterIsRefused(String escape) {
+        assertThatThrownBy(() -> read(FLOW.replace("\"Tee\"", "\"Tee " + escape + "\"")))
+                .isInstanceOf(JobException.class)
+                .hasMessageStartingWith("job.yaml:")
+                .hasMessageContaining(escape.substring(2))
+                .hasMessageNotContaining("\n");
+    }
+
+    @Test
+    void theLastLetterIsRead() throws Exception {
+        assertThat(read(FLOW.replace("\"Tee\"", "\"Tee \\U0010FFFF\"")).title()).isEqualTo("Tee \uDBFF\uDFFF");
     }
 
     @Test
