@@ -23,7 +23,6 @@ import lengthwise.job.JobBuying;
 import lengthwise.job.JobException;
 import lengthwise.job.JobFabric;
 import lengthwise.job.JobFile;
-import lengthwise.job.JobReader;
 import lengthwise.job.JobVariant;
 import lengthwise.job.OfferedWidths;
 import lengthwise.job.OrderLine;
@@ -96,27 +95,12 @@ final class ChartCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         refuseWrongUse();
-        try {
-            return chart(JobReader.read(input), err).number();
-        } catch (JobException bad) {
-            err.println("lengthwise: " + bad.getMessage());
-            return ExitCode.BAD_INPUT.number();
-        } catch (Estimating.RejectedException rejected) {
-            err.println("lengthwise: " + rejected.getMessage());
-            return ExitCode.CHECK_FAILED.number();
-        }
+        return JobAnswer.to(input, err, file -> chart(file, err));
     }
 
     private void refuseWrongUse() {
         searching.refuseWrongUse();
-        String name = input.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
-            throw searching.wrong(
-                    "A chart takes a job file (.yaml); lengthwise marker DRAWING --width \"150 cm\" writes one.");
-        }
-        if (Files.exists(out) && !Files.isDirectory(out)) {
-            throw searching.wrong("--out " + out + " is a file; name a folder.");
-        }
+        JobAnswer.refuseWrongFiles("A chart", input, out, searching);
     }
 
     /**

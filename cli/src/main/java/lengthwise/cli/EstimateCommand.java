@@ -2,12 +2,10 @@ package lengthwise.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -18,8 +16,6 @@ import lengthwise.job.Job;
 import lengthwise.job.JobBuying;
 import lengthwise.job.JobException;
 import lengthwise.job.JobFabric;
-import lengthwise.job.JobFile;
-import lengthwise.job.JobReader;
 import lengthwise.job.OfferedWidths;
 import lengthwise.job.OrderLine;
 import lengthwise.job.Orders;
@@ -92,30 +88,14 @@ final class EstimateCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         refuseWrongUse();
-        try {
-            JobFile file = JobReader.read(input);
-            return estimate(file.job(), Orders.of(file), err).number();
-        } catch (JobException bad) {
-            err.println("lengthwise: " + bad.getMessage());
-            return ExitCode.BAD_INPUT.number();
-        } catch (Estimating.RejectedException rejected) {
-            err.println("lengthwise: " + rejected.getMessage());
-            return ExitCode.CHECK_FAILED.number();
-        }
+        return JobAnswer.to(input, err, file -> estimate(file.job(), Orders.of(file), err));
     }
 
     private void refuseWrongUse() {
         searching.refuseWrongUse();
-        String name = input.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
-            throw searching.wrong(
-                    "An estimate takes a job file (.yaml); lengthwise marker DRAWING --width \"150 cm\" writes one.");
-        }
+        JobAnswer.refuseWrongFiles("An estimate", input, out, searching);
         if (quick && (searching.seconds != null || searching.iterations != null)) {
             throw searching.wrong("--quick says how long; leave --seconds and --iterations out, or --quick.");
-        }
-        if (out != null && Files.exists(out) && !Files.isDirectory(out)) {
-            throw searching.wrong("--out " + out + " is a file; name a folder.");
         }
     }
 
