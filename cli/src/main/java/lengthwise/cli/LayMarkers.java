@@ -137,7 +137,7 @@ final class LayMarkers {
             if (!(answer instanceof MarkerAnswer.Made plies)) {
                 return new Answer.None(why);
             }
-            lays.add(run(job.order(), plies, one.lowerBound()));
+            lays.add(run(job.order(), plies, one));
             jobs.add(job.text(wish.out()));
         }
         return new Answer.Planned(
@@ -199,12 +199,15 @@ final class LayMarkers {
         return answer;
     }
 
-    /** Returns the marker with all plies on each other, which is the marker of one. */
+    /** Returns the marker with all plies on each other, which is the marker of one: nothing is searched for. */
     private MarkerAnswer inPlies(FabricOrder lay, Marker one) {
-        Search none = Search.of(StopRule.iterations(1), wish.seed(), 1);
+        Search none = Search.of(StopRule.iterations(1), wish.seed(), 1).cancelledBy(() -> true);
         MarkerAnswer answer = MarkerMaking.make(lay.order(), one, none, (marker, progress) -> {});
-        if (!(answer instanceof MarkerAnswer.Made)) {
+        if (!(answer instanceof MarkerAnswer.Made made)) {
             why = reason(answer);
+        } else if (!made.marker().piecesEnd().equals(one.piecesEnd())) {
+            throw new IllegalStateException("The plies of %s have another marker than one of them."
+                    .formatted(lay.order().fabric().name()));
         }
         return answer;
     }
@@ -244,16 +247,16 @@ final class LayMarkers {
         return Duration.between(start, wish.clock().instant()).toMillis() / 1000.0;
     }
 
-    private FabricRun run(FabricOrder lay, MarkerAnswer.Made made, Length lowerBound) {
+    private FabricRun run(FabricOrder lay, MarkerAnswer.Made plies, MarkerAnswer.Made one) {
         return new FabricRun(
-                made.marker(),
-                Length.max(lowerBound, made.lowerBound()),
-                Purchase.of(made.marker().length(), lay.order().fabric()),
+                plies.marker(),
+                Length.max(one.lowerBound(), plies.lowerBound()),
+                Purchase.of(plies.marker().length(), lay.order().fabric()),
                 lay.assumptions(),
-                made.surplus(),
+                plies.surplus(),
                 List.of(),
                 List.of(),
-                made.progress(),
-                made.reason());
+                one.progress(),
+                one.reason());
     }
 }

@@ -24,6 +24,9 @@ import lengthwise.model.Unfolding;
  * contour as often as there are plies, all of one hand. Of layers that lie face to face every second one gives the mirror
  * image, so one cut gives pairs; half pieces go on a fold that runs their way and open as one; pieces that are alike and
  * symmetric are cut as many at a time as there are layers, across garments if need be.
+ *
+ * <p>In plies a garment is cut from one ply as far as the number of garments allows, so that its pieces are of one shade
+ * (common practice, no source), and the contours come in the order that they have in a single ply.
  */
 final class SpreadRule {
     private final MarkerOrder order;
@@ -54,8 +57,11 @@ final class SpreadRule {
     /** What contours have in common that can be cut together. */
     private record Kind(Piece piece, Hand hand, boolean mirrored) {}
 
+    /** The first, second, third… of a kind that a garment has. */
+    private record OfGarment(Kind kind, int nth) {}
+
     private void faceUp() {
-        Map<Kind, List<Garment>> waiting = new LinkedHashMap<>();
+        Map<OfGarment, List<Garment>> waiting = new LinkedHashMap<>();
         for (Bundle bundle : order.bundles()) {
             for (CutPiece cutPiece : bundle.pieces()) {
                 Piece piece = cutPiece.piece();
@@ -66,7 +72,9 @@ final class SpreadRule {
                         case PAIR -> List.of(new Kind(piece, drawn, false), new Kind(piece, drawn.other(), true));
                         case ON_FOLD -> List.of(new Kind(Unfolding.whole(piece), Hand.NONE, false));
                     };
-                    kinds.forEach(kind -> add(kind, bundle.garment(), spread.layers(), waiting));
+                    for (Kind kind : kinds) {
+                        add(new OfGarment(kind, i), bundle.garment(), spread.layers(), waiting);
+                    }
                 }
             }
         }
@@ -74,7 +82,7 @@ final class SpreadRule {
     }
 
     private void faceToFace() throws RefusedException {
-        Map<Kind, List<Garment>> pairs = new LinkedHashMap<>();
+        Map<OfGarment, List<Garment>> pairs = new LinkedHashMap<>();
         Map<Piece, List<Garment>> alike = new LinkedHashMap<>();
         for (Bundle bundle : order.bundles()) {
             for (CutPiece cutPiece : bundle.pieces()) {
@@ -83,7 +91,8 @@ final class SpreadRule {
                 for (int i = 0; i < cutPiece.cut().count(); i++) {
                     if (cutPiece.cut().manner() == Cut.Manner.PAIR) {
                         refuseUpsideDown(piece);
-                        add(new Kind(piece, Hand.NONE, false), garment, spread.layers() / 2, pairs);
+                        Kind pair = new Kind(piece, Hand.NONE, false);
+                        add(new OfGarment(pair, i), garment, spread.layers() / 2, pairs);
                     } else if (cutPiece.cut().manner() == Cut.Manner.ON_FOLD && FoldRule.takes(piece, spread)) {
                         items.add(new Item(FoldRule.half(piece, spread), List.of(garment), Hand.NONE, false));
                     } else {
@@ -99,22 +108,33 @@ final class SpreadRule {
         }
     }
 
-    /** Lays a contour as soon as as many are wanted as one cut gives. */
-    private void add(Kind kind, Garment garment, int atATime, Map<Kind, List<Garment>> waiting) {
-        List<Garment> garments = waiting.computeIfAbsent(kind, k -> new ArrayList<>());
+    /** Lays a contour as soon as as many garments want it as one cut gives. */
+    private void add(OfGarment one, Garment garment, int atATime, Map<OfGarment, List<Garment>> waiting) {
+        List<Garment> garments = waiting.computeIfAbsent(one, k -> new ArrayList<>());
         garments.add(garment);
         if (garments.size() == atATime) {
-            items.add(new Item(kind.piece, garments, kind.hand, kind.mirrored));
-            waiting.remove(kind);
+            lay(one.kind, garments);
+            waiting.remove(one);
         }
     }
 
-    private void addRest(Map<Kind, List<Garment>> waiting, int atATime, String what) {
-        waiting.forEach((kind, garments) -> {
-            items.add(new Item(kind.piece, garments, kind.hand, kind.mirrored));
+    /** Lays what still waits, as many of a kind at a time as one cut gives, whichever garments they are for. */
+    private void addRest(Map<OfGarment, List<Garment>> waiting, int atATime, String what) {
+        Map<Kind, List<Garment>> rest = new LinkedHashMap<>();
+        waiting.forEach((one, garments) ->
+                rest.computeIfAbsent(one.kind, k -> new ArrayList<>()).addAll(garments));
+        rest.forEach((kind, garments) -> {
+            for (int i = 0; i < garments.size(); i += atATime) {
+                lay(kind, garments.subList(i, Math.min(i + atATime, garments.size())));
+            }
             String hand = kind.hand == Hand.NONE ? "" : ", " + kind.hand.letter();
-            surplus(what + named(kind.piece) + hand, atATime - garments.size(), ordered(kind), atATime);
+            int more = Math.floorMod(-garments.size(), atATime);
+            surplus(what + named(kind.piece) + hand, more, ordered(kind), atATime);
         });
+    }
+
+    private void lay(Kind kind, List<Garment> garments) {
+        items.add(new Item(kind.piece, garments, kind.hand, kind.mirrored));
     }
 
     private int ordered(Kind kind) {

@@ -11,6 +11,7 @@ import static lengthwise.testing.TestPieces.strip;
 import static lengthwise.testing.TestPieces.triangle;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
@@ -132,6 +133,44 @@ class SpreadRuleTest {
                 .extracting(CutOut::hand)
                 .containsExactly(Hand.LEFT, Hand.LEFT, Hand.LEFT);
         assertThat(task.surplus()).isEmpty();
+    }
+
+    /** Pieces of one garment are cut from one ply, so that they are of one shade: common practice, no source. */
+    @Test
+    void aGarmentIsCutFromOnePlyAndTheContoursAreThoseOfOne() {
+        CutPiece body = cut(triangle("body", 90, 60), 1, Cut.Manner.ALIKE);
+        CutPiece yokes = cut(triangle("yoke", 50, 30), 2, Cut.Manner.ALIKE);
+        Ruling.Task one = ruled(order(TestFabric.plain().fabric(), 0, 2, body, yokes));
+        Ruling.Task plies = ruled(order(threePlies(), 0, 6, body, yokes));
+        assertThat(plies.items().stream().map(Item::piece).toList())
+                .isEqualTo(one.items().stream().map(Item::piece).toList());
+        assertThat(plies.items())
+                .extracting(item -> item.garments().stream()
+                        .map(garment -> garment.number())
+                        .toList())
+                .containsExactly(
+                        List.of(1, 2, 3),
+                        List.of(1, 2, 3),
+                        List.of(1, 2, 3),
+                        List.of(4, 5, 6),
+                        List.of(4, 5, 6),
+                        List.of(4, 5, 6));
+    }
+
+    /** Four garments of two yokes in three plies: of the eight, six are cut three at a time, and the last two together. By hand. */
+    @Test
+    void whatIsLeftOverIsCutTogetherWhicheverGarmentItIsFor() {
+        CutPiece yokes = cut(triangle("yoke", 50, 30), 2, Cut.Manner.ALIKE);
+        Ruling.Task task = ruled(order(threePlies(), 0, 4, yokes));
+        assertThat(task.items()).hasSize(3);
+        assertThat(task.items().get(2).garments())
+                .extracting(garment -> garment.number())
+                .containsExactly(4, 4);
+        assertThat(task.surplus()).singleElement().asString().startsWith("One yoke more");
+    }
+
+    private static Fabric threePlies() {
+        return TestFabric.plain().plies(Form.PLIES_FACE_UP, 3, PlyRun.SAME_WAY).fabric();
     }
 
     @Test
