@@ -43,6 +43,12 @@ final class HpglExport implements ExportFormat {
             description = "hpgl: which of the plotter's axes runs along the roll, x or y (default: ${DEFAULT-VALUE})")
     private HpglMarker.Axis rollAxis = HpglMarker.Axis.X;
 
+    @Option(
+            names = "--plotter-units",
+            description =
+                    "hpgl: count whole plotter units of 0.025 mm, for a plotter that passes over SC and so draws the check square 250 mm wide")
+    private boolean plotterUnits;
+
     @SuppressWarnings("NullAway.Init") // picocli fills the fields
     HpglExport() {}
 
@@ -53,19 +59,22 @@ final class HpglExport implements ExportFormat {
 
     @Override
     public Set<String> options() {
-        return Set.of("--frame", "--overlap-marks", "--roll-axis");
+        return Set.of("--frame", "--overlap-marks", "--roll-axis", "--plotter-units");
     }
 
     @Override
     public byte[] write(Path file, MarkerDrawing marker) throws DrawingException {
-        return HpglMarker.of(marker, frames(), rollAxis).getBytes(StandardCharsets.US_ASCII);
+        HpglMarker.Coordinates coordinates =
+                plotterUnits ? HpglMarker.Coordinates.PLOTTER_UNITS : HpglMarker.Coordinates.SCALED;
+        return HpglMarker.of(marker, frames(), rollAxis, coordinates).getBytes(StandardCharsets.US_ASCII);
     }
 
     @Override
     public List<String> remarks(MarkerDrawing marker) {
         List<String> remarks = new ArrayList<>();
-        remarks.add("Pen 1 draws what is cut, pen 2 marks, pen 3 letters; a plotter unit is 0.025 mm.");
-        if (HpglMarker.longestPlot(marker, frames()).compareTo(HpglMarker.OLD_LARGEST) > 0) {
+        remarks.add("Pen 1 draws what is cut, pen 2 marks, pen 3 letters; coordinates count "
+                + (plotterUnits ? "plotter units of 0.025 mm." : "hundredths of a millimetre."));
+        if (plotterUnits && HpglMarker.longestPlot(marker, frames()).compareTo(HpglMarker.OLD_LARGEST) > 0) {
             remarks.add(String.format(
                     Locale.ROOT,
                     "A plotter that knows HP-GL and not HP-GL/2 may stop at %s: split the marker for it with --frame.",
@@ -77,7 +86,8 @@ final class HpglExport implements ExportFormat {
     @Override
     public List<String> cautions() {
         return List.of(
-                "Measure the check square on the plot before you cut by it.",
+                "Measure the check square on the plot before you cut by it"
+                        + (plotterUnits ? "." : "; where it is 250 mm, write the plot with --plotter-units."),
                 "With a knife in the plotter's holder, its manual, local safety codes and trained people go first.");
     }
 

@@ -83,7 +83,7 @@ class ExportMachinesTest {
     void aPlotIsInPlotterUnitsAndSaysItsPens() throws IOException {
         assertThat(export("hpgl", "felt.plt")).as(job.said()).isZero();
         assertThat(job.read("felt.plt")).startsWith("IN;\nPS").contains("SP1;", "SP2;", "SP3;");
-        assertThat(job.said()).contains("Pen 1", "0.025 mm", "check square");
+        assertThat(job.said()).contains("Pen 1", "hundredths of a millimetre", "check square", "--plotter-units");
         assertThat(export("hpgl", "felt.plt", "--frame", "20 cm", "--overlap-marks", "--roll-axis", "y"))
                 .as(job.said())
                 .isZero();

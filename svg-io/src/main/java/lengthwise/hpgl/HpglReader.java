@@ -17,6 +17,10 @@ final class HpglReader {
     private List<Point> line = new ArrayList<>();
     private Point at = Point.ORIGIN;
     private int pen;
+    /** Plotter units of the square that the scale is stated by, and micrometres to a coordinate. */
+    private long square;
+
+    private long unit = HpglMarker.PLOTTER_UNIT;
 
     private HpglReader() {}
 
@@ -50,9 +54,12 @@ final class HpglReader {
 
     private void take(String command, long[] numbers) {
         switch (command) {
-            case "IN", "PS", "PA" -> {
-                // Coordinates are absolute and in plotter units from the start.
+            case "IN", "PA" -> {
+                // Coordinates are absolute from the start.
             }
+            case "PS" -> unit = HpglMarker.PLOTTER_UNIT;
+            case "IP" -> square = numbers[2];
+            case "SC" -> unit = HpglMarker.PLOTTER_UNIT * square / numbers[1];
             case "SP" -> {
                 lift();
                 pen = (int) numbers[0];
@@ -76,7 +83,7 @@ final class HpglReader {
 
     private void move(long[] numbers) {
         for (int i = 0; i + 1 < numbers.length; i += 2) {
-            at = new Point(numbers[i] * HpglMarker.UNIT, numbers[i + 1] * HpglMarker.UNIT);
+            at = new Point(numbers[i] * unit, numbers[i + 1] * unit);
             if (!line.isEmpty()) {
                 line.add(at);
             }

@@ -17,6 +17,7 @@ import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 import lengthwise.hpgl.HpglMarker.Axis;
+import lengthwise.hpgl.HpglMarker.Coordinates;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.Segment;
@@ -36,8 +37,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("written")
 class HpglMarkerTest {
-    /** Half a plotter unit of 0.025 mm, and the rounding of the comparison. */
-    private static final double RESOLUTION = 0.0125 + 1e-9;
+    /** Half of a hundredth of a millimetre, and the rounding of the comparison. */
+    private static final double RESOLUTION = 0.005 + 1e-9;
 
     private static final double HEAD = PlotDrawing.HEAD / 1000.0;
 
@@ -52,14 +53,18 @@ class HpglMarkerTest {
     }
 
     private static String plot(MarkerDrawing marker) throws Exception {
-        return HpglMarker.of(marker, Optional.empty(), Axis.X);
+        return plot(marker, Optional.empty(), Axis.X);
+    }
+
+    private static String plot(MarkerDrawing marker, Optional<Frames> split, Axis axis) throws Exception {
+        return HpglMarker.of(marker, split, axis, Coordinates.SCALED);
     }
 
     static LongStream seeds() {
         return LongStream.range(0, 20);
     }
 
-    /** Pen 1 draws every outline and hole, vertex by vertex within half a plotter unit, x along the roll and y up. */
+    /** Pen 1 draws every outline and hole, vertex by vertex within 0.005 mm, x along the roll and y up. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void aPlotterDrawsEveryCutLineWhereItIs(long seed) throws Exception {
@@ -93,14 +98,47 @@ class HpglMarkerTest {
         }
     }
 
-    /** 10 cm are 4000 plotter units (40 a millimetre). */
+    /** 10 cm are 4000 plotter units (40 a millimetre), which are called 10 000. */
     @Test
-    void tenCentimetresAreFourThousandUnits() throws Exception {
+    void tenCentimetresAreTenThousandHundredths() throws Exception {
         String plot = plot(MarkerDrawings.of(rectangle(0, 0, 100, 50)));
         // The head takes 140 mm; the square's upper edge is at the top of the cloth, 1 m wide.
-        assertThat(plot).startsWith("IN;\n").contains("PU5600,40000;PD9600,40000,9600,38000,5600,38000,5600,40000;");
+        assertThat(plot).startsWith("IN;\nPS").contains(";IP0,0,4000,4000;SC0,10000,0,10000;PA;\n");
+        assertThat(plot).contains("PU14000,100000;PD24000,100000,24000,95000,14000,95000,14000,100000;");
         assertThat(plot).endsWith("PU;SP0;PG;\n");
         assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(plot)).isTrue();
+    }
+
+    /** 10 cm are 4000 plotter units; a plotter that knows no scale draws the same lines, to half a unit. */
+    @Test
+    void withoutAScaleTenCentimetresAreFourThousandUnits() throws Exception {
+        String square = HpglMarker.of(
+                MarkerDrawings.of(rectangle(0, 0, 100, 50)), Optional.empty(), Axis.X, Coordinates.PLOTTER_UNITS);
+        assertThat(square)
+                .contains("PU5600,40000;PD9600,40000,9600,38000,5600,38000,5600,40000;")
+                .doesNotContain("IP", "SC");
+        MarkerDrawing marker = read(SampleMarkers.singleLayer());
+        PlotterReader.Page fine = new PlotterReader(plot(marker)).pages.get(0);
+        PlotterReader.Page whole = new PlotterReader(
+                        HpglMarker.of(marker, Optional.empty(), Axis.X, Coordinates.PLOTTER_UNITS))
+                .pages.get(0);
+        for (int pen = 1; pen <= 3; pen++) {
+            assertThat(whole.lines(pen)).hasSameSizeAs(fine.lines(pen));
+            for (int i = 0; i < fine.lines(pen).size(); i++) {
+                for (int k = 0; k < fine.lines(pen).get(i).size(); k++) {
+                    assertThat(whole.lines(pen).get(i).get(k))
+                            .containsExactly(fine.lines(pen).get(i).get(k), within(0.0125 + RESOLUTION));
+                }
+            }
+        }
+    }
+
+    /** Each frame states the scale again: a new page size takes it back. */
+    @Test
+    void everyFrameHasTheScale() throws Exception {
+        String plot = plot(
+                read(SampleMarkers.singleLayer()), Optional.of(new Frames(Length.ofMillimetres(300), false)), Axis.Y);
+        assertThat(plot.split("PS", -1)).hasSameSizeAs(plot.split("SC0,10000,0,10000;", -1));
     }
 
     /** A letter drawn with y the wrong way would be its mirror image, and so would every piece. */
@@ -109,8 +147,7 @@ class HpglMarkerTest {
     void nothingIsMirrored(String axis) throws Exception {
         // An L with its foot to the right, y down the page: seen with y up it must turn the other way round.
         Outline ell = Outline.of(Ring.of(0, 0, 20_000, 0, 20_000, 80_000, 60_000, 80_000, 60_000, 100_000, 0, 100_000));
-        PlotterReader plotted =
-                new PlotterReader(HpglMarker.of(MarkerDrawings.of(ell), Optional.empty(), Axis.valueOf(axis)));
+        PlotterReader plotted = new PlotterReader(plot(MarkerDrawings.of(ell), Optional.empty(), Axis.valueOf(axis)));
         List<double[]> line = plotted.pages.get(0).lines(1).get(0);
         double doubleArea = 0;
         for (int i = 1; i < line.size(); i++) {
@@ -125,8 +162,8 @@ class HpglMarkerTest {
     void theLengthRunsAlongTheAxisOfTheRoll() throws Exception {
         MarkerDrawing marker = read(SampleMarkers.singleLayer());
         double along = HEAD + marker.length().millimetres();
-        double[] x = new PlotterReader(HpglMarker.of(marker, Optional.empty(), Axis.X)).sizes.get(0);
-        double[] y = new PlotterReader(HpglMarker.of(marker, Optional.empty(), Axis.Y)).sizes.get(0);
+        double[] x = new PlotterReader(plot(marker, Optional.empty(), Axis.X)).sizes.get(0);
+        double[] y = new PlotterReader(plot(marker, Optional.empty(), Axis.Y)).sizes.get(0);
         assertThat(x).containsExactly(along, marker.cuttableWidth().millimetres());
         assertThat(y).containsExactly(marker.cuttableWidth().millimetres(), along);
     }
@@ -181,7 +218,7 @@ class HpglMarkerTest {
     @ValueSource(strings = {"X", "Y"})
     void whatReachesBeyondTheCuttableWidthIsOnThePlot(String axis) throws Exception {
         MarkerDrawing marker = MarkerDrawings.of(rectangle(0, -15, 100, 80), rectangle(200, 900, 100, 120));
-        PlotterReader plotted = new PlotterReader(HpglMarker.of(marker, Optional.empty(), Axis.valueOf(axis)));
+        PlotterReader plotted = new PlotterReader(plot(marker, Optional.empty(), Axis.valueOf(axis)));
         double across = plotted.sizes.get(0)[axis.equals("X") ? 1 : 0];
         assertThat(across).isEqualTo(1000 + 15 + 20);
         for (int pen = 1; pen <= 3; pen++) {
@@ -199,7 +236,7 @@ class HpglMarkerTest {
         MarkerDrawing marker = read(SampleMarkers.singleLayer());
         Frames frames = new Frames(Length.ofMillimetres(300), overlap);
         PlotterReader whole = new PlotterReader(plot(marker));
-        PlotterReader split = new PlotterReader(HpglMarker.of(marker, Optional.of(frames), Axis.X));
+        PlotterReader split = new PlotterReader(plot(marker, Optional.of(frames), Axis.X));
         double step = overlap ? 280 : 300;
         double all = HEAD + marker.length().millimetres();
         assertThat(split.pages).hasSize((int) Math.ceil((all - (overlap ? 20 : 0)) / step));
@@ -237,7 +274,7 @@ class HpglMarkerTest {
     void overlapMarksMeet() throws Exception {
         MarkerDrawing marker = read(SampleMarkers.singleLayer());
         Frames frames = new Frames(Length.ofMillimetres(400), true);
-        PlotterReader split = new PlotterReader(HpglMarker.of(marker, Optional.of(frames), Axis.X));
+        PlotterReader split = new PlotterReader(plot(marker, Optional.of(frames), Axis.X));
         for (int i = 0; i + 1 < split.pages.size(); i++) {
             assertThat(crossAt(split.pages.get(i), 390)).isEqualTo(2);
             assertThat(crossAt(split.pages.get(i + 1), 10)).isEqualTo(2);

@@ -24,6 +24,10 @@ final class PlotterReader {
     private int pen;
     private boolean down;
     private boolean relative;
+    /** Scaling points P1 and P2 in plotter units, and the user units that lie there: x1, y1, x2, y2 and x1, x2, y1, y2. */
+    private double[] points = {};
+
+    private double[] scale = {};
 
     /** For each pen the lines it drew: points of x and y, in millimetres. */
     record Page(TreeMap<Integer, List<List<double[]>>> byPen) {
@@ -70,7 +74,12 @@ final class PlotterReader {
                 down = false;
                 relative = false;
             }
-            case "PS" -> sizes.add(new double[] {numbers[0] / UNITS, numbers[1] / UNITS});
+            case "PS" -> {
+                scale = new double[0];
+                sizes.add(new double[] {numbers[0] / UNITS, numbers[1] / UNITS});
+            }
+            case "IP" -> points = numbers;
+            case "SC" -> scale = numbers;
             case "PA" -> relative = false;
             case "PR" -> relative = true;
             case "SP" -> {
@@ -100,11 +109,21 @@ final class PlotterReader {
 
     private void go(double[] numbers) {
         for (int i = 0; i + 1 < numbers.length; i += 2) {
-            x = numbers[i] / UNITS + (relative ? x : 0);
-            y = numbers[i + 1] / UNITS + (relative ? y : 0);
+            x = plotterUnits(numbers[i], 0) / UNITS + (relative ? x : 0);
+            y = plotterUnits(numbers[i + 1], 1) / UNITS + (relative ? y : 0);
             if (down) {
                 line.add(new double[] {x, y});
             }
         }
+    }
+
+    /** Returns where a coordinate along one axis lies between the scaling points, if there is a scale. */
+    private double plotterUnits(double user, int axis) {
+        if (scale.length == 0) {
+            return user;
+        }
+        double share = (user - scale[2 * axis]) / (scale[2 * axis + 1] - scale[2 * axis]);
+        double from = relative ? 0 : points[axis];
+        return from + share * (points[2 + axis] - points[axis]);
     }
 }
