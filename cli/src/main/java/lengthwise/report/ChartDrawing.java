@@ -1,6 +1,7 @@
 package lengthwise.report;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import lengthwise.report.Chart.Cell;
 import lengthwise.report.Chart.Cloth;
 import lengthwise.svg.Markup;
@@ -14,6 +15,10 @@ final class ChartDrawing {
     private static final double TITLE = 12;
     private static final double PICTURE_WIDE = 40;
     private static final double PICTURE_HIGH = 22;
+    /** Thin strips side by side would run together to black in lines as thick as those of larger pieces. */
+    private static final double LINE = 0.12;
+
+    private static final double PART_OF_THICKNESS = 0.12;
     private static final String FACES = "Arial, Helvetica, 'Liberation Sans', sans-serif";
 
     private final Markup svg;
@@ -147,20 +152,46 @@ final class ChartDrawing {
                 "translate(%s %s) scale(%s)".formatted(of(left), of(top + 5), Figures.fixed(1 / reduction, 6)),
                 "stroke",
                 "#1c2a30",
-                "stroke-width",
-                of(0.12 * reduction),
                 "fill",
                 "#cfddd5");
         svg.empty(
                 "rect",
+                "stroke-width",
+                of(LINE * reduction),
                 "width",
                 of(cell.laid().millimetres()),
                 "height",
                 of(cell.laidWidth().millimetres()),
                 "fill",
                 "#ffffff");
-        cell.outlines().forEach(outline -> svg.empty("path", "d", outline));
+        cell.outlines()
+                .forEach(outline -> svg.empty(
+                        "path",
+                        "stroke-width",
+                        of(Math.min(LINE * reduction, PART_OF_THICKNESS * thickness(outline))),
+                        "d",
+                        outline));
         svg.close();
+    }
+
+    /** Returns how thick an outline is, by its area and its perimeter: of a long rectangle the shorter side. */
+    static double thickness(String outline) {
+        double doubleArea = 0;
+        double perimeter = 0;
+        for (String ring : outline.split("M", -1)) {
+            double[] at = Pattern.compile("[LZ ]+")
+                    .splitAsStream(ring.strip())
+                    .filter(number -> !number.isEmpty())
+                    .mapToDouble(Double::parseDouble)
+                    .toArray();
+            for (int i = 0; i + 1 < at.length; i += 2) {
+                double nextX = at[(i + 2) % at.length];
+                double nextY = at[(i + 3) % at.length];
+                doubleArea += at[i] * nextY - nextX * at[i + 1];
+                perimeter += Math.hypot(nextX - at[i], nextY - at[i + 1]);
+            }
+        }
+        return perimeter == 0 ? 0 : Math.abs(doubleArea) / perimeter;
     }
 
     private void text(String words, double x, double y, String anchor, String weight) {

@@ -1,6 +1,7 @@
 package lengthwise.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
+import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import lengthwise.job.WiderFabric;
 import lengthwise.model.Direction;
@@ -121,6 +123,40 @@ class ChartTest {
         Chart chart = new Chart("tunic", "1", List.of(settled));
         assertThat(ChartFiles.text(chart)).contains("cut it down to");
         assertThat(ChartFiles.csv(chart)).contains("cut down to 0.001 mm before it is laid");
+    }
+
+    /** Half of a line lies on each side of a strip: what is black of it is at most an eighth. A large piece has the usual line. */
+    @Test
+    void thinStripsDoNotRunTogether() {
+        List<String> strips = new ArrayList<>();
+        for (int x = 0; x < 40 * 35; x += 35) {
+            strips.add("M%d 0L%d 0L%d 460L%d 460Z".formatted(x, x + 32, x + 32, x));
+        }
+        strips.add("M2000 0L2600 0L2600 900L2000 900Z");
+        assertThat(ChartDrawing.thickness(strips.get(0))).isCloseTo(2 * 32 * 460 / (2.0 * (32 + 460)), within(1e-9));
+        Cell found = cell(6_000_000, 1500);
+        Cloth cloth = cloth(() -> new Cell(
+                found.marker(),
+                found.lowerBound(),
+                found.needed(),
+                found.efficiency(),
+                found.cuttable(),
+                found.laid(),
+                found.laidWidth(),
+                false,
+                Optional.empty(),
+                strips,
+                ""));
+        // 6 m are drawn 40 mm long: 1 to 150, and 0.12 mm of line are 18 mm of cloth
+        List<Double> lines = Pattern.compile("<path stroke-width=\"([0-9.]+)\" d=\"M([0-9]+) ")
+                .matcher(ChartDrawing.file(new Chart("tunic", "1", List.of(cloth))))
+                .results()
+                .limit(strips.size())
+                .map(line -> Double.valueOf(line.group(1)))
+                .toList();
+        assertThat(lines).hasSameSizeAs(strips);
+        assertThat(lines.subList(0, 40)).allSatisfy(line -> assertThat(line).isBetween(1.0, 32 / 8.0));
+        assertThat(lines.get(40)).isEqualTo(18);
     }
 
     @Test
