@@ -63,7 +63,11 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
             Length saved = onGrain.minus(made.marker().length());
             return Optional.of(
                     "Tilting within the grain tolerance saves %s: with every piece on its grain %s was found."
-                            .formatted(cloth(saved, made.marker().order().fabric()), LengthWords.both(onGrain)));
+                            .formatted(
+                                    LengthWords.both(cloth(
+                                                    saved, made.marker().order().fabric()))
+                                            + costs(saved, made.marker().order().fabric(), " and costs %s less"),
+                                    LengthWords.both(onGrain)));
         }
         return made.marker().placements().stream()
                         .anyMatch(placement -> placement.pose().orientation().isTilted())
@@ -85,7 +89,8 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
                             + " what was found, not a proof.")
                     .formatted(
                             rule,
-                            cloth(adds, strict.order().fabric()),
+                            LengthWords.both(cloth(adds, strict.order().fabric()))
+                                    + costs(adds, strict.order().fabric(), " and costs %s more"),
                             LengthWords.both(freer.marker().length()));
         }
         return adds.micrometres() == 0 && freer.reason() == StopReason.PROVEN_SHORTEST
@@ -111,9 +116,8 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
         Length more = marker.length().minus(made.marker().length());
         String difference = Math.abs(more.micrometres()) < NOTHING.micrometres()
                 ? "as much as"
-                : more.micrometres() > 0
-                        ? cloth(more, fabric) + " more than"
-                        : cloth(new Length(-more.micrometres()), fabric) + " less than";
+                : difference(
+                        new Length(Math.abs(more.micrometres())), fabric, more.micrometres() > 0 ? "more" : "less");
         return "%s takes %s %s, for which a search of a fifth of the time found %s. That is what was found, not a proof."
                 .formatted(
                         other.asked(),
@@ -122,18 +126,26 @@ record Costs(Budget budget, long seed, int workers, BooleanSupplier interrupted)
                         LengthWords.both(made.marker().length()));
     }
 
-    /** Returns how much cloth a length of marker stands for, with what that costs where the price is known. */
-    private static String cloth(Length marker, Fabric fabric) {
-        Length cloth = marker.scaled(fabric.spread().lengths() / fabric.lengthKept());
-        return LengthWords.both(cloth)
-                + fabric.price()
-                        .map(price -> String.format(
-                                Locale.ROOT,
-                                ", %.2f",
-                                price.amount()
-                                        * cloth.micrometres()
-                                        / price.per().micrometres()))
-                        .orElse("");
+    private static String difference(Length marker, Fabric fabric, String word) {
+        String costs = costs(marker, fabric, ", and costs %s " + word + ",");
+        return "%s %s%s than".formatted(LengthWords.both(cloth(marker, fabric)), word, costs);
+    }
+
+    /** Returns how much cloth a length of marker stands for. */
+    private static Length cloth(Length marker, Fabric fabric) {
+        return marker.scaled(fabric.spread().lengths() / fabric.lengthKept());
+    }
+
+    /** Returns what that costs, in the words given; nothing where the price is not known. */
+    private static String costs(Length marker, Fabric fabric, String words) {
+        return fabric.price()
+                .map(price -> words.formatted(String.format(
+                        Locale.ROOT,
+                        "%.2f",
+                        price.amount()
+                                * cloth(marker, fabric).micrometres()
+                                / price.per().micrometres())))
+                .orElse("");
     }
 
     private Optional<String> ofSpreading(MarkerOrder other, MarkerAnswer.Made made) {

@@ -84,7 +84,7 @@ class PrintMatchingTest {
     void whatMatchingCostsAndHowTheClothLiesIsSaid() throws IOException {
         made(job("40", "lengthwise: 32, origin: {from-start: 10}"));
         assertThat(report("html"))
-                .contains("Matching the print adds 12 cm (4 3/4 in), 1.20: ")
+                .contains("Matching the print adds 12 cm (4 3/4 in) and costs 1.20 more: ")
                 .contains("it comes again every 32 cm (12 5/8 in) lengthwise")
                 .contains("a point of the print lies 10 cm (3 7/8 in) from the cut end");
         assertThat(Files.readString(folder.resolve("out/cloth.svg"))).contains("Matched print");

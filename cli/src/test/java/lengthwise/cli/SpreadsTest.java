@@ -116,7 +116,8 @@ class SpreadsTest {
         made(job("form: single-layer", "1", "ignore", 1).replace("runs: lengthwise", "runs: bias"));
         assertThat(report("html"))
                 .contains(
-                        "Cutting on the bias takes 22.4 cm", ", 2.24 more than cutting the same on the straight grain")
+                        "Cutting on the bias takes 22.4 cm",
+                        " more, and costs 2.24 more, than cutting the same on the straight grain")
                 .contains("found 20 cm (7 7/8 in). That is what was found, not a proof.");
         assertThat(checked()).contains("nothing wrong");
     }
@@ -138,7 +139,7 @@ class SpreadsTest {
                 .replace("    price:", "    flaws: [{from-start: 0 cm, length: 10 cm}]\n    price:"));
         assertThat(report("json")).contains("\"length_mm\" : 500.000");
         assertThat(report("html"))
-                .contains("Keeping off the flaws adds 10 cm (3 7/8 in), 1.00: ")
+                .contains("Keeping off the flaws adds 10 cm (3 7/8 in) and costs 1.00 more: ")
                 .contains("found 40 cm (15 3/4 in).");
     }
 
