@@ -46,6 +46,11 @@ final class InspectCommand implements Callable<Integer> {
     @Option(names = "--picture", paramLabel = "FILE", description = "draw what was recognised into an SVG file")
     private @Nullable Path picture;
 
+    @Option(
+            names = "--edges",
+            description = "print how long each edge is, between the corners and notches that --picture numbers")
+    private boolean edges;
+
     @Option(names = "--json", description = "print the pieces as JSON, for other programs")
     private boolean json;
 
@@ -90,9 +95,12 @@ final class InspectCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(InspectJson.of(read));
+            out.println(InspectJson.of(read, edges));
         } else {
             read.forEach(drawing -> InspectTable.of(drawing).forEach(out::println));
+            if (edges) {
+                read.forEach(drawing -> InspectEdges.of(drawing).forEach(out::println));
+            }
         }
         if (picture != null
                 && read.stream().anyMatch(drawing -> !drawing.pieces().isEmpty())) {

@@ -7,13 +7,15 @@ import java.io.StringWriter;
 import java.util.List;
 import lengthwise.drawing.DrawnPiece;
 import lengthwise.drawing.PatternDrawing;
+import lengthwise.drawing.PieceEdges;
 import lengthwise.geometry.Box;
 
 /** What was recognised, as one JSON object; lengths in mm, x and y from the upper left corner of the page. */
 final class InspectJson {
     private InspectJson() {}
 
-    static String of(List<PatternDrawing> drawings) throws IOException {
+    /** @param edges whether the edges of each piece are wanted too */
+    static String of(List<PatternDrawing> drawings, boolean edges) throws IOException {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
             json.useDefaultPrettyPrinter();
@@ -21,7 +23,7 @@ final class InspectJson {
             json.writeArrayFieldStart("pieces");
             for (PatternDrawing drawing : drawings) {
                 for (DrawnPiece piece : drawing.pieces()) {
-                    piece(json, piece);
+                    piece(json, piece, edges);
                 }
             }
             json.writeEndArray();
@@ -48,7 +50,7 @@ final class InspectJson {
         return drawings.size() > 1 ? drawing.file() + ": " : "";
     }
 
-    private static void piece(JsonGenerator json, DrawnPiece piece) throws IOException {
+    private static void piece(JsonGenerator json, DrawnPiece piece, boolean edges) throws IOException {
         Box box = piece.outline().box();
         json.writeStartObject();
         json.writeStringField("name", piece.name());
@@ -69,7 +71,23 @@ final class InspectJson {
         } else {
             json.writeNullField("grain_degrees");
         }
+        if (edges) {
+            edges(json, piece);
+        }
         json.writeEndObject();
+    }
+
+    private static void edges(JsonGenerator json, DrawnPiece piece) throws IOException {
+        json.writeArrayFieldStart("edges");
+        for (PieceEdges.Section section : PieceEdges.of(piece).sections()) {
+            json.writeStartObject();
+            json.writeStringField("from", section.from().called());
+            json.writeStringField("to", section.to().called());
+            json.writeNumberField("length_mm", rounded(section.length().micrometres() / 1000));
+            json.writeBooleanField("sew_line", section.length().along() == PieceEdges.Line.SEW_LINE);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static double rounded(double value) {

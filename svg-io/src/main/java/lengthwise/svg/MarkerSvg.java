@@ -132,7 +132,6 @@ public final class MarkerSvg {
         }
         svg.close().line();
         cloth.sharedCuts();
-        cloth.motifs();
         svg.close().line();
         return svg.toString();
     }

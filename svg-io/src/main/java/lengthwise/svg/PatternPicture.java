@@ -9,6 +9,7 @@ import lengthwise.drawing.Arrow;
 import lengthwise.drawing.Arrow.Heads;
 import lengthwise.drawing.DrawnPiece;
 import lengthwise.drawing.PatternDrawing;
+import lengthwise.drawing.PieceEdges;
 import lengthwise.geometry.Box;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
@@ -16,7 +17,7 @@ import lengthwise.model.Segment;
 
 /**
  * A picture, at true scale, of what was recognised in drawings: a panel for each file and size, the pieces tinted, with
- * grain line and up end, fold, notches, drill holes, sew lines and names. For the eye alone; nothing is cut by it.
+ * grain line and up end, fold, notches and corners with their numbers, drill holes, sew lines and names. For the eye alone; nothing is cut by it.
  */
 public final class PatternPicture {
     private static final List<String> PALE = List.of("#e3e9da", "#f3e3d7", "#d9e5ea", "#efe0ea", "#eee9cf", "#dfdfee");
@@ -26,7 +27,7 @@ public final class PatternPicture {
     private static final long MARGIN = 12_000;
     private static final long HEADING = 14_000;
     private static final long LEGEND = 22_000;
-    private static final long NARROWEST = 240_000;
+    private static final long NARROWEST = 270_000;
 
     /** So many line pieces a label keeps clear of; more would take long. */
     private static final int MOST_OBSTACLES = 1000;
@@ -139,8 +140,74 @@ public final class PatternPicture {
         piece.drillHoles().forEach(hole -> drillHole(hole.plus(by)));
         piece.foldEdge().ifPresent(edge -> fold(edge, outline, by));
         piece.arrow().ifPresent(arrow -> arrow(arrow, by));
+        numbers(piece, by);
         name(piece, outline, by);
         svg.close().line();
+    }
+
+    /** Numbers notches at their tips, and corners in circles, a little inwards: by these a job names edges. */
+    private void numbers(DrawnPiece piece, Point by) {
+        List<Segment> notches = piece.notches();
+        for (int i = 0; i < notches.size(); i++) {
+            Point tip = notches.get(i).to();
+            Point in = towards(notches.get(i).from(), tip, notches.get(i).length() + 2_800);
+            number(i + 1, in.plus(by));
+        }
+        Box box = piece.outline().box();
+        Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+        List<Point> corners = PieceEdges.of(piece).corners();
+        for (int i = 0; i < corners.size(); i++) {
+            corner(i + 1, towards(corners.get(i), middle, 6_500).plus(by));
+        }
+    }
+
+    private static Point towards(Point from, Point to, double by) {
+        double length = Math.max(1, from.distance(to));
+        return new Point(
+                from.x() + StrictMath.round((to.x() - from.x()) * by / length),
+                from.y() + StrictMath.round((to.y() - from.y()) * by / length));
+    }
+
+    private void corner(int number, Point at) {
+        svg.empty(
+                        "circle",
+                        "cx",
+                        Millimetres.of(at.x()),
+                        "cy",
+                        Millimetres.of(at.y()),
+                        "r",
+                        "2.8",
+                        "fill",
+                        "#ffffff",
+                        "stroke",
+                        INK,
+                        "stroke-width",
+                        "0.25")
+                .line();
+        number(number, at);
+    }
+
+    private void number(int number, Point at) {
+        svg.element(
+                        "text",
+                        Integer.toString(number),
+                        "x",
+                        Millimetres.of(at.x()),
+                        "y",
+                        Millimetres.of(at.y() + 1_300),
+                        "font-size",
+                        "3.7",
+                        "text-anchor",
+                        "middle",
+                        "fill",
+                        INK,
+                        "stroke",
+                        "#ffffff",
+                        "stroke-width",
+                        "0.9",
+                        "paint-order",
+                        "stroke")
+                .line();
     }
 
     private void name(DrawnPiece piece, Outline outline, Point by) {
@@ -266,7 +333,10 @@ public final class PatternPicture {
         line(new Point(x, y), new Point(x + 12_000, y), FOLD, 1.3, "");
         x = entry("fold", x, y);
         line(new Point(x + 6_000, y - 3_000), new Point(x + 6_000, y + 3_000), INK, 0.9, "");
-        x = entry("notch", x, y);
+        number(1, new Point(x + 10_000, y));
+        x = entry("notch 1", x, y);
+        corner(1, new Point(x + 10_000, y));
+        x = entry("corner 1", x, y);
         arrow(new Arrow(new Segment(new Point(x, y), new Point(x + 12_000, y)), Heads.ONE), Point.ORIGIN);
         x = entry("grain, up end", x + 2_000, y);
         drillHole(new Point(x + 9_000, y));
