@@ -2,6 +2,7 @@ package lengthwise.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -53,6 +54,18 @@ record FoldedStrip(String piece, String size, Length width, Length whole) {
         List<Kind> kinds = new ArrayList<>();
         counts.forEach((strip, count) -> kinds.add(new Kind(strip, count)));
         return kinds;
+    }
+
+    /** Returns kinds of strips that differ in nothing but their size together, the first of each where it stood. */
+    static List<List<Kind>> alike(List<Kind> kinds) {
+        Map<FoldedStrip, List<Kind>> alike = new LinkedHashMap<>();
+        for (Kind kind : kinds) {
+            FoldedStrip strip = kind.strip;
+            alike.computeIfAbsent(
+                            new FoldedStrip(strip.piece, "", strip.width, strip.whole), sizeless -> new ArrayList<>())
+                    .add(kind);
+        }
+        return List.copyOf(alike.values());
     }
 
     private static FoldedStrip of(Piece piece) {

@@ -35,13 +35,17 @@ final class Page {
             td.number + td, th.number + th { padding-left: 3mm; }
             .number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
             .sum td { font-weight: 600; border-bottom: none; }
-            .group { break-after: avoid; }
-            .group td { font-weight: 600; padding-top: 2.5mm; }
             .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.3mm solid #1c2a30; margin-right: 1mm;
               vertical-align: -0.6mm; }
             .tint { display: inline-block; width: 4.4mm; height: 4.2mm; border: 0.2mm solid #1c2a30; margin-right: 2mm;
               font: 600 7.5pt/3.8mm Arial, Helvetica, 'Liberation Sans', sans-serif; text-align: center;
               print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+            .cuts td { vertical-align: top; padding: 0.6mm 2mm 0.6mm 0; }
+            .cuts td:first-child, .cuts th:first-child { width: 36mm; font-weight: 600; }
+            .cuts b { font-weight: 600; }
+            .cut { display: inline-block; margin-right: 3mm; }
+            .edges td:last-child, .edges th:last-child { width: 45%; }
+            .tick { white-space: nowrap; }
             .wrong { font-weight: 700; text-decoration: underline; }
             .sheet { font-size: 8.5pt; }
             .sheet th, .sheet td { padding: 0.6mm 1.4mm 0.6mm 0; }

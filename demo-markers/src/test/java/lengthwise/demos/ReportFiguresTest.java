@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.testing.Json;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -245,37 +246,86 @@ class ReportFiguresTest {
             return;
         }
         List<List<String>> rows = Elements.rows(Elements.tableBehind(section, "Ties and strips"));
-        assertThat(rows).hasSameSizeAs(strips);
-        for (int i = 0; i < rows.size(); i++) {
-            List<String> row = rows.get(i);
-            Json strip = strips.get(i);
+        List<Json> left = new ArrayList<>(strips);
+        for (List<String> row : rows) {
             int last = row.size() - 1;
-            assertThat(row.get(0)).isEqualTo(strip.text("piece"));
-            assertThat(last == 5 ? row.get(1) : "").isEqualTo(strip.text("size"));
-            assertThat(Double.parseDouble(row.get(last - 3))).isEqualTo(strip.number("pieces"));
-            assertShows(row.get(last - 2), strip.number("cut_width_mm"));
-            assertShows(row.get(last - 1), strip.number("half_length_mm"));
-            assertShows(row.get(last), strip.number("whole_length_mm"));
-            assertThat(strip.number("whole_length_mm")).isCloseTo(2 * strip.number("half_length_mm"), within(0.0011));
+            List<Json> alike = left.stream()
+                    .filter(strip -> strip.text("piece").equals(row.get(0))
+                            && strip.number("whole_length_mm") == left.get(0).number("whole_length_mm")
+                            && strip.number("cut_width_mm") == left.get(0).number("cut_width_mm"))
+                    .toList();
+            assertThat(alike).isNotEmpty();
+            if (last == 5) {
+                assertThat(row.get(1))
+                        .isEqualTo(alike.stream()
+                                .map(strip -> strip.text("size") + " × " + Math.round(strip.number("pieces")))
+                                .collect(Collectors.joining(", ")));
+            }
+            assertThat(Double.parseDouble(row.get(last - 3)))
+                    .isEqualTo(alike.stream()
+                            .mapToDouble(strip -> strip.number("pieces"))
+                            .sum());
+            for (Json strip : alike) {
+                assertShows(row.get(last - 2), strip.number("cut_width_mm"));
+                assertShows(row.get(last - 1), strip.number("half_length_mm"));
+                assertShows(row.get(last), strip.number("whole_length_mm"));
+                assertThat(strip.number("whole_length_mm"))
+                        .isCloseTo(2 * strip.number("half_length_mm"), within(0.0011));
+            }
+            left.removeAll(alike);
         }
+        assertThat(left).isEmpty();
     }
 
     private static void assertCutList(Element section, Json fabric) {
         List<Json> lines = fabric.objects("cut_list");
-        List<List<String>> rows = Elements.rows(Elements.tableBehind(section, "Cut list: ")).stream()
-                .filter(row -> row.size() > 1)
-                .toList();
-        assertThat(rows).hasSameSizeAs(lines);
+        List<Element> shown = spans(Elements.tableBehind(section, "Cut list: "), "cut");
+        assertThat(shown).hasSameSizeAs(lines);
         double pieces = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            assertThat(rows.get(i).get(0)).isEqualTo(lines.get(i).text("piece"));
-            assertThat(Double.parseDouble(rows.get(i).get(1)))
-                    .isEqualTo(lines.get(i).number("wanted"));
+        for (int i = 0; i < shown.size(); i++) {
+            assertThat(Elements.of(shown.get(i), "b").get(0).getTextContent())
+                    .isEqualTo(lines.get(i).text("piece"));
             assertThat(lines.get(i).number("laid")).isEqualTo(lines.get(i).number("wanted"));
+            assertThat(spans(shown.get(i), "box")).hasSize((int) lines.get(i).number("laid"));
+            assertThat(numbers(shown.get(i))).isEqualTo(numbers(fabric, lines.get(i)));
             pieces += lines.get(i).number("laid");
         }
         assertThat(fabric.objects("pieces")).hasSize((int) pieces);
         assertThat(section.getTextContent()).contains("Cut list: " + (int) pieces + " pieces");
+    }
+
+    private static List<Element> spans(Element within, String kind) {
+        return Elements.of(within, "span").stream()
+                .filter(span -> span.getAttribute("class").equals(kind))
+                .toList();
+    }
+
+    /** Returns the numbers behind the boxes of a piece. */
+    private static List<Integer> numbers(Element piece) {
+        return spans(piece, "tick").stream()
+                .map(tick -> Integer.valueOf(tick.getTextContent().replaceFirst("^(\\d+).*", "$1")))
+                .toList();
+    }
+
+    /** Returns the numbers of the contours that give a line of the cut list; fillers of a kind are one line. */
+    private static List<Integer> numbers(Json fabric, Json line) {
+        return fabric.objects("pieces").stream()
+                .filter(piece -> piece.text("piece").equals(line.text("piece"))
+                        && (line.has("filler")
+                                ? piece.number("garment") > lastGarment(fabric)
+                                : piece.number("garment") == line.number("garment")))
+                .map(piece -> (int) piece.number("number"))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private static double lastGarment(Json fabric) {
+        return fabric.objects("cut_list").stream()
+                .filter(line -> line.has("garment"))
+                .mapToDouble(line -> line.number("garment"))
+                .max()
+                .orElse(0);
     }
 
     private static Json object(Json within, String name) {
