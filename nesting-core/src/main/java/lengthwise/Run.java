@@ -9,6 +9,7 @@ import lengthwise.workshop.ShoppingList;
 import lengthwise.workshop.ShoppingList.Amount;
 import lengthwise.workshop.ShoppingList.Kind;
 import lengthwise.workshop.ShoppingList.Line;
+import lengthwise.workshop.StashDraw;
 
 /**
  * A whole run: one job, a marker for each of its fabrics.
@@ -17,6 +18,7 @@ import lengthwise.workshop.ShoppingList.Line;
  * @param reproducible false when a clock or an interrupt ended the search: the same seed may then give another marker
  * @param customers what is made for whom, in the order of the order
  * @param shopping all that has to be bought, where the job says what its garments are sewn with
+ * @param drawn what is cut from the stash
  */
 public record Run(
         String job,
@@ -27,7 +29,8 @@ public record Run(
         List<FabricRun> fabrics,
         List<String> warnings,
         List<MadeToMeasure> customers,
-        Optional<ShoppingList> shopping) {
+        Optional<ShoppingList> shopping,
+        List<StashDraw> drawn) {
     /** A run for nobody by name. */
     public Run(
             String job,
@@ -37,7 +40,19 @@ public record Run(
             boolean reproducible,
             List<FabricRun> fabrics,
             List<String> warnings) {
-        this(job, version, seed, workers, reproducible, fabrics, warnings, List.of(), Optional.empty());
+        this(job, version, seed, workers, reproducible, fabrics, warnings, List.of(), Optional.empty(), List.of());
+    }
+
+    /** Returns the same run, cut from the stash. */
+    public Run drawing(List<StashDraw> cloths) {
+        return new Run(
+                job, version, seed, workers, reproducible, fabrics, warnings, customers, shopping, List.copyOf(cloths));
+    }
+
+    /** Returns what is cut from the stash for a fabric. */
+    public Optional<StashDraw> drawn(FabricRun fabric) {
+        String name = fabric.marker().order().fabric().name();
+        return drawn.stream().filter(cloth -> cloth.fabric().equals(name)).findFirst();
     }
 
     /** Returns how much to buy of a fabric: for its marker, and for the bindings that the shopping list has. */

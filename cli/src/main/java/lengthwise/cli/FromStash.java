@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import lengthwise.FabricRun;
@@ -20,12 +21,15 @@ import lengthwise.job.JobFile;
 import lengthwise.job.JobWriter;
 import lengthwise.job.Orders;
 import lengthwise.model.Fabric;
+import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.model.MarkerOrder;
 import lengthwise.stash.Draw;
 import lengthwise.stash.Stash;
 import lengthwise.stash.StashCloth;
 import lengthwise.stash.StashException;
+import lengthwise.workshop.ShoppingList;
+import lengthwise.workshop.StashDraw;
 import org.jspecify.annotations.Nullable;
 
 /** The cloth of a run that comes from the stash: reserved before the search, spent when the markers are written. */
@@ -157,8 +161,7 @@ final class FromStash implements AutoCloseable {
         return file.job().pieces().stream()
                 .filter(piece -> piece.cut().isEmpty()
                         || piece.cut().stream().anyMatch(cut -> cut.role().equals(fabric.role())))
-                .anyMatch(piece -> piece.matchPoint().isPresent()
-                        || !piece.lying().motifs().isEmpty());
+                .anyMatch(piece -> piece.matchPoint().isPresent());
     }
 
     private Optional<String> colour() {
@@ -191,6 +194,60 @@ final class FromStash implements AutoCloseable {
         }
     }
 
+    /**
+     * What a marker leaves of its cloth.
+     *
+     * @param bought whether it never was in the stash
+     * @param rest of it behind the marker
+     * @param between what else of it is kept
+     */
+    private record Leaving(
+            Fabric fabric,
+            JobFabric said,
+            StashCloth cloth,
+            boolean bought,
+            Optional<StashCloth> rest,
+            List<StashCloth> between) {
+        List<StashCloth> left() {
+            List<StashCloth> left = new ArrayList<>(rest.stream().toList());
+            left.addAll(between);
+            return left;
+        }
+
+        StashDraw drawn() {
+            // what is kept is washed; what it was before, the stash still says
+            Length rest = this.rest
+                    .map(kept -> kept.there().length().scaled(1 / fabric.lengthKept()))
+                    .orElse(Length.ZERO);
+            Length length = cloth.there().length();
+            Length spent = length.minus(rest);
+            double whole = cloth.isStraight()
+                    ? spent.millimetres()
+                    : cloth.squareMillimetres() / cloth.width().millimetres();
+            return new StashDraw(
+                    fabric.name(),
+                    cloth.name(),
+                    length,
+                    spent,
+                    left().stream()
+                            .map(back -> new StashDraw.Back(back.there().length(), back.width()))
+                            .toList(),
+                    cloth.price()
+                            .or(said::price)
+                            .map(price -> OptionalDouble.of(ShoppingList.toTheHundredth(
+                                    price.amount() * whole / price.per().millimetres())))
+                            .orElse(OptionalDouble.empty()));
+        }
+    }
+
+    /** Returns what the markers of a run take from the stash, before it is taken. */
+    List<StashDraw> drawn(Run run, Job job) {
+        return leaving(run, job).stream()
+                .filter(leaving -> !leaving.bought)
+                .map(Leaving::drawn)
+                .toList();
+    }
+
     /** Spends what was cut, and puts back what is left. */
     void spend(Run run, Job job, Path folder, PrintWriter err) throws StashException {
         if (draw == null) {
@@ -198,6 +255,23 @@ final class FromStash implements AutoCloseable {
         }
         List<Draw.Spent> spent = new ArrayList<>();
         List<StashCloth> more = new ArrayList<>();
+        for (Leaving leaving : leaving(run, job)) {
+            if (leaving.bought) {
+                more.addAll(leaving.left());
+            } else {
+                spent.add(new Draw.Spent(leaving.cloth.name(), leaving.left()));
+            }
+            err.println(words(leaving.cloth.name(), leaving.left(), leaving.bought));
+        }
+        draw.spend(
+                spent,
+                more,
+                "cut for %s in %s"
+                        .formatted(job.title(), folder.toAbsolutePath().normalize()));
+    }
+
+    private List<Leaving> leaving(Run run, Job job) {
+        List<Leaving> all = new ArrayList<>();
         for (FabricRun fabricRun : run.fabrics()) {
             Fabric fabric = fabricRun.marker().order().fabric();
             JobFabric said = job.fabrics().stream()
@@ -211,23 +285,16 @@ final class FromStash implements AutoCloseable {
                 continue;
             }
             StashCloth cloth = reserved.orElseGet(() -> LeftForStash.bought(said, fabricRun, colour()));
-            LeftForStash leaving = new LeftForStash(said, fabricRun.marker());
-            List<StashCloth> left = new ArrayList<>(leaving.rest(cloth).stream().toList());
-            if (keep) {
-                left.addAll(leaving.rectangles(cloth, fabricRun));
-            }
-            if (bought) {
-                more.addAll(left);
-            } else {
-                spent.add(new Draw.Spent(cloth.name(), left));
-            }
-            err.println(words(cloth.name(), left, bought));
+            LeftForStash left = new LeftForStash(said, fabricRun.marker());
+            all.add(new Leaving(
+                    fabric,
+                    said,
+                    cloth,
+                    bought,
+                    left.rest(cloth),
+                    keep ? left.rectangles(cloth, fabricRun) : List.of()));
         }
-        draw.spend(
-                spent,
-                more,
-                "cut for %s in %s"
-                        .formatted(job.title(), folder.toAbsolutePath().normalize()));
+        return all;
     }
 
     private static String words(String name, List<StashCloth> left, boolean bought) {

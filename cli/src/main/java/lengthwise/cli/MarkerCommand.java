@@ -287,7 +287,7 @@ final class MarkerCommand implements Callable<Integer> {
         Orders fewer = Orders.of(job, file.folder());
         List<String> words = new ArrayList<>(reduced.words());
         words.addAll(fewer.warnings());
-        ExitCode ended = lay(job, new Orders(fewer.fabrics(), words), reduced.markers(), left, Optional.of(cloth), err);
+        ExitCode ended = lay(job, fewer.withWarnings(words), reduced.markers(), left, Optional.of(cloth), err);
         if (ended == ExitCode.DONE || ended == ExitCode.INTERRUPTED) {
             WholeFile.write(
                     out.resolve("made.yaml"), JobWriter.text(job.seenFrom(out, file.folder()), reduced.words()));
@@ -342,7 +342,7 @@ final class MarkerCommand implements Callable<Integer> {
             throws IOException, JobException, StashException {
         List<MadeToMeasure> customers = Customers.of(job);
         // What is wrong with the shopping list shows before the search.
-        Shopping.of(job, List.of(), Version.number());
+        Shopping.of(job, orders.edges(), List.of(), Version.number());
         List<String> warnings = new ArrayList<>(orders.warnings());
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
@@ -400,7 +400,7 @@ final class MarkerCommand implements Callable<Integer> {
             }
             boolean reproducible =
                     searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
-            Run run = new Run(
+            Run laid = new Run(
                     job.title(),
                     Version.number(),
                     searching.seed,
@@ -413,11 +413,14 @@ final class MarkerCommand implements Callable<Integer> {
                             ? Optional.empty()
                             : Optional.of(Shopping.of(
                                     job,
+                                    orders.edges(),
                                     runs.stream()
                                             .map(one -> new Shopping.Cloth(
                                                     one.marker().order().fabric(), one.purchase()))
                                             .toList(),
-                                    Version.number())));
+                                    Version.number())),
+                    List.of());
+            Run run = cloth.isPresent() ? laid.drawing(cloth.get().drawn(laid, job)) : laid;
             if (cloth.isPresent()) {
                 cloth.get().writesTo(out);
             }

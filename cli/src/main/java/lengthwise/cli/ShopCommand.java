@@ -85,7 +85,7 @@ final class ShopCommand implements Callable<Integer> {
     private ExitCode shop(Job job, Orders orders, PrintWriter err)
             throws JobException, IOException, Estimating.RejectedException {
         // What is wrong with the list shows before the search.
-        Shopping.of(job, List.of(), Version.number());
+        Shopping.of(job, orders.edges(), List.of(), Version.number());
         orders.warnings().forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
             List<MarkerOrder> bought = orders.fabrics().stream()
@@ -109,7 +109,7 @@ final class ShopCommand implements Callable<Integer> {
                 }
                 cloths.add(new Shopping.Cloth(cloth, ((Laid) answer).purchase()));
             }
-            ShoppingList list = Shopping.of(job, cloths, Version.number());
+            ShoppingList list = Shopping.of(job, orders.edges(), cloths, Version.number());
             PrintWriter stdout = spec.commandLine().getOut();
             stdout.print(json ? ShoppingFiles.json(list) : ShoppingFiles.text(list));
             stdout.flush();

@@ -2,6 +2,7 @@ package lengthwise.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import lengthwise.model.MatchPoint.Partner;
@@ -69,14 +70,18 @@ final class JobChecks {
     }
 
     private void refuseMissingMeasures(String what, String key, LengthRule length) throws JobException {
+        Map<String, LengthRule> stated = job.sewing().stated();
         for (int i = 0; i < job.order().size(); i++) {
             OrderLine line = job.order().get(i);
-            Optional<String> lacking = length.lacking(line, job.sewing().edges());
+            Optional<String> lacking = length.lacking(line, stated);
             if (lacking.isPresent()) {
                 throw places.complaint("order[" + (i + 1) + "]", "%s %s".formatted(what, lacking.get()));
             }
+            if (!length.isKnown(stated)) {
+                continue;
+            }
             try {
-                length.lengthFor(line, job.sewing().edges());
+                length.lengthFor(line, stated);
             } catch (JobException nothing) {
                 throw places.complaint(key, "for order[%d] %s %s".formatted(i + 1, what, nothing.getMessage()));
             }

@@ -16,7 +16,7 @@ import lengthwise.model.Length;
  * @param thread what is said of it, where there are seams
  */
 public record JobSewing(
-        Map<String, LengthRule> edges,
+        Map<String, Edge> edges,
         List<Elastic> elastic,
         List<Seam> seams,
         Optional<Spools> thread,
@@ -32,6 +32,24 @@ public record JobSewing(
         seams = List.copyOf(seams);
         bindings = List.copyOf(bindings);
         labels = List.copyOf(labels);
+    }
+
+    /**
+     * How long an edge is: as stated, or as drawn, or both, and then the stated length counts.
+     *
+     * @param drawn edges of pieces, which are added up
+     */
+    public record Edge(Optional<LengthRule> length, List<DrawnEdge> drawn) {
+        public Edge {
+            drawn = List.copyOf(drawn);
+        }
+    }
+
+    /** Returns the lengths of the edges that have one before the drawings are read. */
+    Map<String, LengthRule> stated() {
+        Map<String, LengthRule> stated = new LinkedHashMap<>();
+        edges.forEach((name, edge) -> edge.length().ifPresent(length -> stated.put(name, length)));
+        return stated;
     }
 
     /**
@@ -100,7 +118,16 @@ public record JobSewing(
     /** Returns every rule in it. */
     List<Keyed> rules() {
         return Stream.of(
-                        edges.entrySet().stream().map(edge -> new Keyed("edges." + edge.getKey(), edge.getValue())),
+                        edges.entrySet().stream()
+                                .flatMap(edge -> edge.getValue().length().stream()
+                                        .map(length -> new Keyed(
+                                                "edges." + edge.getKey()
+                                                        + (edge.getValue()
+                                                                        .drawn()
+                                                                        .isEmpty()
+                                                                ? ""
+                                                                : ".stated"),
+                                                length))),
                         elastic.stream()
                                 .flatMap(one -> one.width().stream()
                                         .map(width -> new Keyed("elastic." + one.name() + ".width", width))),

@@ -9,7 +9,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.job.JobFabric.Flaw;
-import lengthwise.job.JobFabric.PrintMotif;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.LengthRule.Source;
@@ -256,33 +255,6 @@ public final class JobWriter {
             parts.add("origin: {from-start: %s, from-selvedge: %s}"
                     .formatted(length(repeat.fromStart()), length(repeat.fromSelvedge())));
         }
-        if (!repeat.motifs().isEmpty()) {
-            parts.add("motifs: "
-                    + braces(repeat.motifs().stream()
-                            .map(motif -> quoted(motif.name()) + ": " + motif(motif, repeat))
-                            .toList()));
-        }
-        return braces(parts);
-    }
-
-    private String motif(PrintMotif motif, PrintRepeat repeat) {
-        List<String> parts = new ArrayList<>();
-        if (!repeat.lengthwise().equals(Length.ZERO)) {
-            parts.add("lengthwise: " + length(motif.lengthwise()));
-        }
-        if (!repeat.crosswise().equals(Length.ZERO)) {
-            parts.add("crosswise: " + length(motif.crosswise()));
-        }
-        if (motif.round()) {
-            parts.add("radius: " + length(new Length(motif.length().micrometres() / 2)));
-            return braces(parts);
-        }
-        if (!repeat.lengthwise().equals(Length.ZERO)) {
-            parts.add("length: " + length(motif.length()));
-        }
-        if (!repeat.crosswise().equals(Length.ZERO)) {
-            parts.add("width: " + length(motif.width()));
-        }
         return braces(parts);
     }
 
@@ -345,8 +317,6 @@ public final class JobWriter {
         }
         piece.lying().border().ifPresent(tie -> parts.add("border: " + tie(tie)));
         piece.lying().zone().ifPresent(zone -> parts.add("zone: " + quoted(zone)));
-        motifs(piece, /* on= */ false).ifPresent(off -> parts.add("keep-off: " + off));
-        motifs(piece, /* on= */ true).ifPresent(on -> parts.add("keep-on: " + on));
         return braces(parts);
     }
 
@@ -390,15 +360,6 @@ public final class JobWriter {
         return braces(parts);
     }
 
-    private Optional<String> motifs(JobPiece piece, boolean on) {
-        List<String> motifs = piece.lying().motifs().stream()
-                .filter(motif -> motif.on() == on)
-                .map(motif -> "{motif: " + quoted(motif.motif())
-                        + motif.at().map(at -> ", at: " + mark(at)).orElse("") + "}")
-                .toList();
-        return motifs.isEmpty() ? Optional.empty() : Optional.of("[" + String.join(", ", motifs) + "]");
-    }
-
     private static String mark(MarkRef mark) {
         return Entry.word(mark.kind()) + " " + mark.number();
     }
@@ -439,8 +400,7 @@ public final class JobWriter {
         section("sewing");
         named(
                 "edges",
-                sewing.edges().entrySet().stream()
-                        .map(edge -> quoted(edge.getKey()) + ": " + lengthRule(edge.getValue())));
+                sewing.edges().entrySet().stream().map(edge -> quoted(edge.getKey()) + ": " + edge(edge.getValue())));
         named("elastic", sewing.elastic().stream().map(one -> quoted(one.name()) + ": " + elastic(one)));
         named("seams", sewing.seams().stream().map(one -> quoted(one.name()) + ": " + seam(one)));
         sewing.thread().ifPresent(thread -> line("  thread: " + thread(thread)));
@@ -454,6 +414,31 @@ public final class JobWriter {
             line("  " + key + ":");
             all.forEach(item -> line("    " + item));
         }
+    }
+
+    private String edge(JobSewing.Edge edge) {
+        if (edge.drawn().isEmpty()) {
+            return lengthRule(edge.length().orElseThrow());
+        }
+        List<String> drawn = edge.drawn().stream().map(JobWriter::drawn).toList();
+        List<String> parts = new ArrayList<>();
+        parts.add("drawn: " + (drawn.size() == 1 ? drawn.get(0) : "[" + String.join(", ", drawn) + "]"));
+        edge.length().ifPresent(stated -> parts.add("stated: " + lengthRule(stated)));
+        return braces(parts);
+    }
+
+    private static String drawn(DrawnEdge edge) {
+        List<String> parts = new ArrayList<>(List.of("piece: " + quoted(edge.piece())));
+        if (edge.between().isPresent()) {
+            DrawnEdge.Between ends = edge.between().get();
+            parts.add("from: " + ends.from().called());
+            parts.add("to: " + ends.to().called());
+            ends.past().ifPresent(past -> parts.add("past: " + past.called()));
+        } else {
+            parts.add("edge: " + Entry.word(DrawnEdge.Edge.WHOLE_OUTLINE));
+        }
+        edge.counts().ifPresent(counts -> parts.add("counts: " + Entry.word(counts)));
+        return braces(parts);
     }
 
     private String elastic(JobSewing.Elastic elastic) {

@@ -51,6 +51,17 @@ public record LengthRule(List<Part> parts) {
         return new LengthRule(List.of(new Part(new Source.Fixed(length))));
     }
 
+    /** Returns the rule of what has a length by size. */
+    static LengthRule bySize(Map<String, Length> lengths) {
+        return new LengthRule(List.of(new Part(new Source.BySize(lengths))));
+    }
+
+    /** Says whether all edges that it goes by have a length; those that are measured have none before that. */
+    boolean isKnown(Map<String, LengthRule> edges) {
+        return parts.stream()
+                .allMatch(part -> !(part.source instanceof Source.OfEdge of) || edges.containsKey(of.edge));
+    }
+
     /** Returns the names of the measures that the order has to give. */
     List<String> measures() {
         return parts.stream()
@@ -67,11 +78,11 @@ public record LengthRule(List<Part> parts) {
     /**
      * Returns what a line of the order would have to give and does not, a clause.
      *
-     * @param edges the lengths that the job names; they go by no edges themselves
+     * @param edges the lengths that the job names; they go by no edges themselves. What lacks there lacks nothing of the order
      */
     Optional<String> lacking(OrderLine line, Map<String, LengthRule> edges) {
         for (Part part : parts) {
-            if (part.source instanceof Source.OfEdge of) {
+            if (part.source instanceof Source.OfEdge of && edges.containsKey(of.edge)) {
                 Optional<String> lacking = edge(of, edges)
                         .lacking(line)
                         .map(what -> "goes by the edge %s, which %s".formatted(of.edge, what));

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun.Assumption;
@@ -35,10 +34,16 @@ import lengthwise.model.Unfolding;
  * A job brought together with its drawings: one marker order for each fabric.
  *
  * @param warnings sentences for the maker
+ * @param edges how long the edges are that lengths go by
  */
-public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
+public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges edges) {
     /** Pieces lie this far apart where the job does not say: scissors and rotary cutters, common practice, no source. */
     private static final Length GAP = Length.ofMillimetres(3);
+
+    /** Returns the same orders with other warnings. */
+    public Orders withWarnings(List<String> other) {
+        return new Orders(fabrics, other, edges);
+    }
 
     /** An order with one rule of its fabric left out: what that rule costs can be found. */
     public record Freer(String rule, MarkerOrder order) {}
@@ -62,16 +67,14 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
                         fabric.direction() == Direction.ONE_WAY ? "One-way" : "One-way per garment",
                         order.withFabric(fabric.withDirection(Direction.EITHER_WAY))));
             }
-            boolean minds = !order.motifs().isEmpty();
-            if (!order.matchPoints().isEmpty()) {
-                freer.add(new Freer(
-                        minds ? "Matching the print and minding its motifs" : "Matching the print",
-                        order.withFabric(fabric.withoutRepeat())));
-            } else if (minds) {
-                freer.add(new Freer("Minding the motifs", lying(Lying::withoutMotifs)));
+            if (fabric.repeat().isPresent()
+                    && anyPiece(piece -> piece.matchPoint().isPresent())) {
+                freer.add(new Freer("Matching the print", order.withFabric(fabric.withoutRepeat())));
             }
             if (order.lying().values().stream().anyMatch(lying -> lying.zone().isPresent())) {
-                freer.add(new Freer("Keeping to the zones", lying(Lying::withoutZone)));
+                Map<String, Lying> anywhere = new LinkedHashMap<>();
+                order.lying().forEach((piece, lying) -> anywhere.put(piece, lying.withoutZone()));
+                freer.add(new Freer("Keeping to the zones", order.withLying(anywhere)));
             }
             if (fabric.shade().isPresent()) {
                 freer.add(new Freer("Keeping to one shade", order.withFabric(fabric.withShade(Optional.empty()))));
@@ -85,12 +88,6 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
         /** Returns the same order with its pieces laid another way than was asked for, to compare. */
         public List<Instead> instead() {
             return order.cutAlready().isNone() ? Instead.of(order) : List.of();
-        }
-
-        private MarkerOrder lying(UnaryOperator<Lying> freer) {
-            Map<String, Lying> lying = new LinkedHashMap<>();
-            order.lying().forEach((piece, how) -> lying.put(piece, freer.apply(how)));
-            return order.withLying(lying);
         }
 
         private boolean anyPiece(Predicate<Piece> has) {
@@ -240,7 +237,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings) {
             if (orders.isEmpty()) {
                 throw new JobException("No piece is cut from any fabric: say under pieces what is cut from what.");
             }
-            return new Orders(List.copyOf(orders), warnings.stream().distinct().toList());
+            SewnEdges edges = SewnEdges.of(job, book, complaints);
+            warnings.addAll(edges.warnings());
+            return new Orders(List.copyOf(orders), warnings.stream().distinct().toList(), edges);
         }
 
         /** Returns the order with its cloth laid another way; what is tied to a selvedge lies elsewhere in that marker. */

@@ -53,9 +53,10 @@ final class SewingReading {
                 "thread",
                 "bindings",
                 "labels");
-        Map<String, LengthRule> edges = new LinkedHashMap<>();
+        Map<String, JobSewing.Edge> edges = new LinkedHashMap<>();
+        EdgeReading reading = new EdgeReading(lengths);
         for (Entry edge : named(sewing, "edges", "{leg: 62 cm}")) {
-            edges.put(edge.name(), lengths.read(edge));
+            edges.put(edge.name(), reading.read(edge));
         }
         lengths = lengths.alongEdges(edges.keySet());
         List<Elastic> elastic = new ArrayList<>();

@@ -40,24 +40,27 @@ public final class Shopping {
 
     private final Job job;
     private final JobSewing sewing;
+    private final SewnEdges edges;
     private final List<Line> lines = new ArrayList<>();
     private final List<SeamThread> seams = new ArrayList<>();
     private final List<ShoppingList.Binding> bindings = new ArrayList<>();
     private final Set<String> notes = new LinkedHashSet<>();
 
-    private Shopping(Job job) {
+    private Shopping(Job job, SewnEdges edges) {
         this.job = job;
+        this.edges = edges;
         this.sewing = job.sewing();
     }
 
     /**
      * Makes the shopping list of a job.
      *
+     * @param edges that lengths go by
      * @param cloths its fabrics, each with its marker's purchase
      * @throws JobException in a sentence, without a place, if something comes to no length, or to no width of cloth
      */
-    public static ShoppingList of(Job job, List<Cloth> cloths, String version) throws JobException {
-        return new Shopping(job).list(cloths, version);
+    public static ShoppingList of(Job job, SewnEdges edges, List<Cloth> cloths, String version) throws JobException {
+        return new Shopping(job, edges).list(cloths, version);
     }
 
     /** Returns what lengths of cloth that hold no more than markers leave out, a sentence, where there is something. */
@@ -85,6 +88,7 @@ public final class Shopping {
                 lines,
                 seams,
                 bindings,
+                edges.measured(),
                 List.copyOf(notes));
     }
 
@@ -157,9 +161,9 @@ public final class Shopping {
         for (JobSewing.Elastic said : sewing.elastic()) {
             for (OrderLine line : job.order()) {
                 Length width = said.width().isPresent()
-                        ? said.width().get().lengthFor(line, sewing.edges())
+                        ? said.width().get().lengthFor(line, edges.lengths())
                         : usualWidth(said, line);
-                Length one = said.length().lengthFor(line, sewing.edges()).plus(said.join());
+                Length one = said.length().lengthFor(line, edges.lengths()).plus(said.join());
                 wares.computeIfAbsent(
                                 new Ware(width, said.price(), said.soldBy().orElse(ELASTIC_STEP)),
                                 ware -> new LinkedHashMap<>())
@@ -285,7 +289,7 @@ public final class Shopping {
     private Length all(LengthRule rule, int each) throws JobException {
         Length sum = Length.ZERO;
         for (OrderLine line : job.order()) {
-            sum = sum.plus(rule.lengthFor(line, sewing.edges()).times((long) each * line.make()));
+            sum = sum.plus(rule.lengthFor(line, edges.lengths()).times((long) each * line.make()));
         }
         return sum;
     }

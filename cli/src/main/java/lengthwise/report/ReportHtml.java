@@ -22,6 +22,7 @@ import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.svg.MarkerPicture;
 import lengthwise.svg.Markup;
 import lengthwise.workshop.MadeToMeasure;
+import lengthwise.workshop.StashDraw;
 
 /** The report for people: one page that needs nothing but itself, to read on a screen or print. */
 final class ReportHtml {
@@ -81,7 +82,13 @@ final class ReportHtml {
             html.open("tr");
             html.element("td", fabric.name()).element("td", fabric.role());
             html.open("td")
-                    .element("b", fabric.onHand().isEmpty() ? LengthWords.toBuy(run.toBuy(fabricRun)) : "on hand")
+                    .element(
+                            "b",
+                            fabric.onHand().isEmpty()
+                                    ? LengthWords.toBuy(run.toBuy(fabricRun))
+                                    : run.drawn(fabricRun)
+                                            .map(drawn -> drawn.cloth() + ", from the stash")
+                                            .orElse("on hand"))
                     .close();
             html.element("td", LengthWords.both(fabricRun.marker().length()));
             html.element("td", LengthWords.both(fabric.cuttableWidth()));
@@ -164,6 +171,7 @@ final class ReportHtml {
         html.text(". To cut from, print the marker at true scale, ");
         Page.link(html, name + ".svg");
         html.text(", and measure its check squares first.").close().line();
+        run.drawn(fabricRun).ifPresent(this::drawn);
         purchase(fabricRun);
         waste(fabricRun);
         leftovers(fabricRun);
@@ -205,6 +213,34 @@ final class ReportHtml {
                 .close()
                 .line());
         html.close().line();
+    }
+
+    private void drawn(StashDraw drawn) {
+        html.open("div", "class", "together").element("h3", "From the stash");
+        html.element(
+                        "p",
+                        "%s: %s of its %s spent%s."
+                                .formatted(
+                                        drawn.cloth(),
+                                        LengthWords.both(drawn.spent()),
+                                        LengthWords.both(drawn.length()),
+                                        drawn.value().isPresent()
+                                                ? ", worth "
+                                                        + Figures.money(
+                                                                drawn.value().getAsDouble())
+                                                : ""))
+                .line();
+        html.element(
+                        "p",
+                        drawn.back().isEmpty()
+                                ? "Nothing goes back."
+                                : "Back in the stash: %s."
+                                        .formatted(drawn.back().stream()
+                                                .map(back -> LengthWords.both(back.length()) + " × "
+                                                        + LengthWords.both(back.width()))
+                                                .collect(Collectors.joining("; "))))
+                .close()
+                .line();
     }
 
     private void purchase(FabricRun fabricRun) {
@@ -428,7 +464,7 @@ final class ReportHtml {
         boolean sized = kinds.stream().anyMatch(kind -> !kind.strip().size().isEmpty());
         html.open("tr").element("th", "strip");
         if (sized) {
-            html.element("th", "size");
+            html.element("th", "sizes");
         }
         html.element("th", "pieces", "class", "number").element("th", "cut width");
         html.element("th", "half length, folded")
@@ -436,15 +472,25 @@ final class ReportHtml {
                 .close()
                 .line();
         html.close().line().open("tbody").line();
-        for (FoldedStrip.Kind kind : kinds) {
-            html.open("tr").element("td", kind.strip().piece());
+        for (List<FoldedStrip.Kind> alike : FoldedStrip.alike(kinds)) {
+            FoldedStrip strip = alike.get(0).strip();
+            html.open("tr").element("td", strip.piece());
             if (sized) {
-                html.element("td", kind.strip().size());
+                html.element(
+                        "td",
+                        alike.stream()
+                                .map(kind -> kind.strip().size() + " × " + kind.count())
+                                .collect(Collectors.joining(", ")));
             }
-            html.element("td", Integer.toString(kind.count()), "class", "number");
-            html.element("td", LengthWords.both(kind.strip().width()));
-            html.element("td", LengthWords.both(kind.strip().half()));
-            html.element("td", LengthWords.both(kind.strip().whole())).close().line();
+            html.element(
+                    "td",
+                    Integer.toString(
+                            alike.stream().mapToInt(FoldedStrip.Kind::count).sum()),
+                    "class",
+                    "number");
+            html.element("td", LengthWords.both(strip.width()));
+            html.element("td", LengthWords.both(strip.half()));
+            html.element("td", LengthWords.both(strip.whole())).close().line();
         }
         html.close().line().close().line();
     }

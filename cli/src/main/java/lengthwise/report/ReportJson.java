@@ -26,6 +26,7 @@ import lengthwise.plan.Leftovers;
 import lengthwise.plan.Purchase;
 import lengthwise.plan.Waste;
 import lengthwise.workshop.MadeToMeasure;
+import lengthwise.workshop.StashDraw;
 
 /**
  * The report for machines, as {@code docs/report-json.md} describes it. Lengths are exact to the micrometre; nothing in
@@ -168,6 +169,9 @@ final class ReportJson {
             length("on_hand_mm", fabric.onHand().get().length());
             length("left_mm", marker.left().orElseThrow());
         }
+        if (whole.drawn(run).isPresent()) {
+            drawn(whole.drawn(run).get());
+        }
         json.writeObjectFieldStart("waste");
         number("pieces_mm2", waste.pieces(), 1);
         number("between_pieces_mm2", waste.betweenPieces(), 1);
@@ -196,6 +200,27 @@ final class ReportJson {
         strings("surplus", run.surplus());
         json.writeStringField("stop_reason", word(run.reason().name()));
         json.writeNumberField("iterations", run.progress().iteration());
+        json.writeEndObject();
+    }
+
+    private void drawn(StashDraw drawn) throws IOException {
+        json.writeObjectFieldStart("stash");
+        json.writeStringField("cloth", drawn.cloth());
+        length("length_mm", drawn.length());
+        length("spent_mm", drawn.spent());
+        if (drawn.value().isPresent()) {
+            number("value", drawn.value().getAsDouble(), 2);
+        } else {
+            json.writeNullField("value");
+        }
+        json.writeArrayFieldStart("back");
+        for (StashDraw.Back back : drawn.back()) {
+            json.writeStartObject();
+            length("length_mm", back.length());
+            length("width_mm", back.width());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import lengthwise.svg.Markup;
+import lengthwise.workshop.MeasuredEdge.Along;
 import lengthwise.workshop.ShoppingList;
 import lengthwise.workshop.ShoppingList.Amount;
 import lengthwise.workshop.ShoppingList.Line;
@@ -41,6 +42,9 @@ public final class ShoppingFiles {
         text.append("%s: %s\n".formatted(ShoppingWords.totalHeading(list), Figures.money(list.known())));
         if (!list.seams().isEmpty()) {
             text.append('\n').append(Columns.ofFigures(ShoppingWords.seams(list)));
+        }
+        if (!list.edges().isEmpty()) {
+            text.append('\n').append(Columns.of(ShoppingWords.edges(list)));
         }
         ShoppingWords.bindings(list).forEach(sentence -> text.append(sentence).append('\n'));
         list.notes().forEach(note -> text.append("Assumed: ").append(note).append('\n'));
@@ -124,6 +128,17 @@ public final class ShoppingFiles {
             json.count("strips", binding.cloth().strips());
             json.count("joins", binding.cloth().joins());
         });
+        json.objects("edges", list.edges(), edge -> {
+            json.text("edge", edge.edge());
+            json.text("size", edge.size());
+            json.length("drawn_mm", edge.drawn());
+            json.text("along", edge.along() == Along.SEW_LINE ? "sew-line" : "cut-line");
+            json.text("where", edge.where());
+            if (edge.stated().isPresent()) {
+                json.length("stated_mm", edge.stated().get());
+                json.yes("off", edge.isOff());
+            }
+        });
         json.number(
                 "cost", list.withoutPrice().isEmpty() ? OptionalDouble.of(list.known()) : OptionalDouble.empty(), 2);
         json.number("cost_known", list.known(), 2);
@@ -172,12 +187,11 @@ public final class ShoppingFiles {
         html.close().line().close().line();
         if (!list.seams().isEmpty()) {
             html.element("h3", "Thread by stitch");
-            List<List<String>> seams = ShoppingWords.seams(list);
-            html.open("table").line().open("thead").line();
-            Page.cells(html, "th", seams.get(0).toArray(new String[0]));
-            html.close().line().open("tbody").line();
-            seams.subList(1, seams.size()).forEach(row -> Page.cells(html, "td", row.toArray(new String[0])));
-            html.close().line().close().line();
+            table(html, "", ShoppingWords.seams(list));
+        }
+        if (!list.edges().isEmpty()) {
+            html.element("h3", "Edges measured on the drawing");
+            table(html, "edges", ShoppingWords.edges(list));
         }
         if (!list.bindings().isEmpty()) {
             html.element("h3", "Bindings");
@@ -187,6 +201,14 @@ public final class ShoppingFiles {
             html.element("h3", "Assumed");
             Page.list(html, "ul", list.notes());
         }
+    }
+
+    private static void table(Markup html, String kind, List<List<String>> rows) {
+        html.open("table", "class", kind).line().open("thead").line();
+        Page.cells(html, "th", rows.get(0).toArray(new String[0]));
+        html.close().line().open("tbody").line();
+        rows.subList(1, rows.size()).forEach(row -> Page.cells(html, "td", row.toArray(new String[0])));
+        html.close().line().close().line();
     }
 
     /** The fifth column is money; before the first there is a box to tick, where one is asked for. */

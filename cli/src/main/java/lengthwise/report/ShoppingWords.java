@@ -7,6 +7,7 @@ import java.util.Optional;
 import lengthwise.model.Length;
 import lengthwise.model.LengthWords;
 import lengthwise.workshop.BindingCloth;
+import lengthwise.workshop.MeasuredEdge;
 import lengthwise.workshop.ShoppingList;
 import lengthwise.workshop.ShoppingList.Amount;
 import lengthwise.workshop.ShoppingList.Binding;
@@ -104,6 +105,44 @@ final class ShoppingWords {
                             .orElse("not known")));
         }
         return rows;
+    }
+
+    /** Returns a heading and a row for each edge that was measured, in each size. */
+    static List<List<String>> edges(ShoppingList list) {
+        boolean stated = list.edges().stream().anyMatch(edge -> edge.stated().isPresent());
+        boolean sized = list.edges().stream().anyMatch(edge -> !edge.size().isEmpty());
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(edgeRow(List.of("edge", "size", "drawn", "stated, which counts", "along", "where"), sized, stated));
+        for (MeasuredEdge edge : list.edges()) {
+            rows.add(edgeRow(
+                    List.of(
+                            edge.edge(),
+                            edge.size(),
+                            LengthWords.both(edge.drawn()),
+                            edge.stated()
+                                    .map(length -> "%s%s: %s"
+                                            .formatted(
+                                                    edge.isOff() ? "look: " : "",
+                                                    LengthWords.both(length),
+                                                    edge.difference().orElseThrow()))
+                                    .orElse("—"),
+                            edge.along() == MeasuredEdge.Along.SEW_LINE ? "sew line" : "cut line",
+                            edge.where()),
+                    sized,
+                    stated));
+        }
+        return rows;
+    }
+
+    private static List<String> edgeRow(List<String> cells, boolean sized, boolean stated) {
+        List<String> row = new ArrayList<>(cells);
+        if (!stated) {
+            row.remove(3);
+        }
+        if (!sized) {
+            row.remove(1);
+        }
+        return row;
     }
 
     static String kind(ShoppingList.Kind kind) {

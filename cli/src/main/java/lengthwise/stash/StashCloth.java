@@ -180,7 +180,12 @@ public record StashCloth(
     private PrintRepeat printed(PrintRepeat repeat) {
         Corner point = print.orElse(new Corner(Length.ZERO, Length.ZERO));
         long again = repeat.lengthwise().micrometres();
-        return repeat.from(
+        return new PrintRepeat(
+                repeat.lengthwise(),
+                repeat.crosswise(),
+                repeat.halfDrop(),
+                repeat.mirrored(),
+                repeat.uneven(),
                 again == 0
                         ? Length.ZERO
                         : new Length(Math.floorMod(point.fromStart().micrometres(), again)),

@@ -14,6 +14,7 @@ import lengthwise.job.JobException;
 import lengthwise.job.JobReader;
 import lengthwise.job.Orders;
 import lengthwise.job.Orders.FabricOrder;
+import lengthwise.job.SewnEdges;
 import lengthwise.model.MarkerOrder;
 import lengthwise.solver.Progress;
 import lengthwise.solver.Search;
@@ -41,7 +42,7 @@ class BudgetTest {
     @TempDir
     Path folder;
 
-    private Orders orders = new Orders(List.of(), List.of());
+    private Orders orders = new Orders(List.of(), List.of(), SewnEdges.NONE);
     private Instant now = Instant.EPOCH;
     private final InstantSource clock = () -> now;
 

@@ -68,6 +68,71 @@ class FromStashTest {
         assertThat(there()).containsExactly("bolt:200 cm:100 cm");
     }
 
+    /** 540 mm of 2 m at 12.50 per m are 6.75; the rest goes back under its name, then what lies between the pieces. */
+    @Test
+    void theReportSaysWhatWasDrawn() throws Exception {
+        add("bolt", "--length", "2 m", "--price", "12.50 per m");
+        assertThat(marker("--keep-leftovers")).as(folder.said()).isZero();
+        assertThat(folder.read("out/report.json").replaceAll("\\s+", ""))
+                .contains(
+                        "\"stash\":{\"cloth\":\"bolt\",\"length_mm\":2000.000,\"spent_mm\":540.000,\"value\":6.75,\"back\":["
+                                + "{\"length_mm\":1460.000,\"width_mm\":1000.000},"
+                                + "{\"length_mm\":500.000,\"width_mm\":200.000},"
+                                + "{\"length_mm\":100.000,\"width_mm\":400.000}]}");
+        assertThat(folder.read("out/report.html"))
+                .contains(
+                        "bolt, from the stash",
+                        "bolt: 54 cm (21 1/4 in) of its 2.000 m (78 3/4 in) spent, worth 6.75.",
+                        "Back in the stash: 1.460 m (57 1/2 in) × 1.000 m (39 3/8 in); 50 cm (19 5/8 in) × 20 cm (7 7/8 in);"
+                                + " 10 cm (3 7/8 in) × 40 cm (15 3/4 in).");
+    }
+
+    /** Washed, 2 m are 1.8 m: 540 mm of them were 600 mm as the bolt lay there. What it costs the job says, 10 per m. */
+    @Test
+    void whatIsWashedIsSpentAsItLayThere() throws Exception {
+        add("bolt", "--length", "2 m", "--shrinkage", "10 %, 0 %, pre-wash");
+        folder.write("job.yaml", JOB.replace("from: stash,", "from: stash, price: 10 per m,"));
+        assertThat(marker()).as(folder.said()).isZero();
+        assertThat(folder.read("out/report.json").replaceAll("\\s+", ""))
+                .contains(
+                        "\"length_mm\":2000.000,\"spent_mm\":600.000,\"value\":6.00,\"back\":[{\"length_mm\":1260.000,");
+    }
+
+    /**
+     * A remnant with a slanting end: 2 m along the near selvedge, 1 m along the far one. Where bands lie on the first half metre,
+     * a rectangle of half a metre over the whole width is behind them at least, less the ends and 2 mm; its value is that of 1.5 m.
+     */
+    @Test
+    void ofARemnantWithAnOutlineTheRestGoesBackAsRectangles() throws Exception {
+        add(
+                "bolt",
+                "--outline",
+                "0 mm, 0 mm; 2000 mm, 0 mm; 1000 mm, 1000 mm; 0 mm, 1000 mm",
+                "--price",
+                "10.00 per m");
+        assertThat(marker("--keep-leftovers")).as(folder.said()).isZero();
+        List<String> left = there();
+        assertThat(left).isNotEmpty().allSatisfy(row -> assertThat(row).startsWith("bolt-left-"));
+        double area = left.stream()
+                .map(row -> row.split(":"))
+                .mapToDouble(row -> centimetres(row[1]) * centimetres(row[2]))
+                .sum();
+        assertThat(area).isBetween(46.0 * 100, 150.0 * 100 - 9 * 10 * 40);
+        assertThat(folder.read("out/report.json").replaceAll("\\s+", ""))
+                .contains("\"spent_mm\":2000.000,\"value\":15.00");
+        // without being asked nothing goes back
+        assertThat(stash("give-back", "bolt")).isZero();
+        assertThat(marker()).as(folder.said()).isZero();
+        assertThat(there()).isEmpty();
+        assertThat(folder.read("out/report.html")).contains("Nothing goes back.");
+    }
+
+    private static double centimetres(String length) {
+        return length.endsWith(" mm")
+                ? Double.parseDouble(length.replace(" mm", "")) / 10
+                : Double.parseDouble(length.replace(" cm", ""));
+    }
+
     /** Of bought cloth 540 mm are laid, 600 bought: 60 mm over the whole width are over. */
     @Test
     void whatIsBoughtLeavesItsRestToo() throws Exception {

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
+import lengthwise.drawing.EdgePoint;
 import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.drawing.ScaleStatement.ScaleBox;
@@ -16,7 +17,6 @@ import lengthwise.job.JobFabric.Across;
 import lengthwise.job.JobFabric.Border;
 import lengthwise.job.JobFabric.Corner;
 import lengthwise.job.JobFabric.Flaw;
-import lengthwise.job.JobFabric.PrintMotif;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
 import lengthwise.job.JobFabric.There;
@@ -24,7 +24,6 @@ import lengthwise.job.JobFabric.Zone;
 import lengthwise.job.JobPiece.Grain;
 import lengthwise.job.JobPiece.Lying;
 import lengthwise.job.JobPiece.MatchMark;
-import lengthwise.job.JobPiece.MotifMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
@@ -269,28 +268,9 @@ final class RandomJobs {
 
     private PrintRepeat repeat(boolean oneWay) {
         boolean halfDrop = chance();
-        Length crosswise = halfDrop || chance() ? new Length(random.nextLong(1_000, 600_000)) : Length.ZERO;
+        Length crosswise = halfDrop || chance() ? length(600_000) : Length.ZERO;
         Length origin = chance() ? Length.ZERO : length(300_000);
-        Length lengthwise = new Length(random.nextLong(1_000, 600_000));
-        return new PrintRepeat(
-                lengthwise,
-                crosswise,
-                halfDrop,
-                chance(),
-                oneWay && chance(),
-                origin,
-                Length.ZERO,
-                chance() ? List.of() : List.of(motif(lengthwise, crosswise)));
-    }
-
-    private PrintMotif motif(Length lengthwise, Length crosswise) {
-        boolean stripes = crosswise.equals(Length.ZERO);
-        boolean round = !stripes && chance();
-        Length across = stripes ? Length.ZERO : new Length(random.nextLong(1, crosswise.micrometres()));
-        Length along = new Length(random.nextLong(1, lengthwise.micrometres()));
-        Length diameter = new Length(2
-                * random.nextLong(1, Math.min(lengthwise.micrometres(), Math.max(1_000, crosswise.micrometres())) / 2));
-        return new PrintMotif(one(NAMES), along, across, round ? diameter : along, round ? diameter : across, round);
+        return new PrintRepeat(length(600_000), crosswise, halfDrop, chance(), oneWay && chance(), origin, Length.ZERO);
     }
 
     private JobPiece piece(String name, List<JobFabric> fabrics) {
@@ -339,12 +319,7 @@ final class RandomJobs {
                         maybe(() -> one(NAMES)),
                         maybe(() -> chance()
                                 ? new GrainTolerance.Deviation(length(50_000))
-                                : new GrainTolerance.Degrees(random.nextInt(1, 1_000) / 100.0)),
-                        chance()
-                                ? List.of()
-                                : List.of(
-                                        new MotifMark(one(NAMES), false, maybe(this::mark)),
-                                        new MotifMark(one(NAMES), true, Optional.of(mark())))),
+                                : new GrainTolerance.Degrees(random.nextInt(1, 1_000) / 100.0))),
                 Optional.empty());
     }
 
@@ -376,8 +351,8 @@ final class RandomJobs {
     }
 
     private JobSewing sewing(List<JobFabric> fabrics) {
-        Map<String, LengthRule> edges = new LinkedHashMap<>();
-        some(NAMES, 0).forEach(name -> edges.put(name, sewn(List.of())));
+        Map<String, JobSewing.Edge> edges = new LinkedHashMap<>();
+        some(NAMES, 0).forEach(name -> edges.put(name, edge()));
         List<String> known = List.copyOf(edges.keySet());
         List<JobSewing.Seam> seams = some(NAMES, 0).stream()
                 .map(name -> new JobSewing.Seam(
@@ -425,6 +400,21 @@ final class RandomJobs {
                                         new JobSewing.PriceOf(random.nextInt(0, 9_999) / 100.0, random.nextInt(1, 99))),
                                 maybe(() -> random.nextInt(1, 99))))
                         .toList());
+    }
+
+    private JobSewing.Edge edge() {
+        List<DrawnEdge> drawn = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            drawn.add(new DrawnEdge(
+                    one(NAMES),
+                    maybe(() -> new DrawnEdge.Between(edgePoint(), edgePoint(), maybe(this::edgePoint))),
+                    maybe(() -> one(DrawnEdge.Counts.values()))));
+        }
+        return new JobSewing.Edge(drawn.isEmpty() || chance() ? Optional.of(sewn(List.of())) : Optional.empty(), drawn);
+    }
+
+    private EdgePoint edgePoint() {
+        return new EdgePoint(one(EdgePoint.Kind.values()), random.nextInt(1, 20));
     }
 
     private Source fixed() {

@@ -7,17 +7,18 @@ import java.util.List;
 public final class PrintWords {
     private PrintWords() {}
 
-    /** Returns how the cloth has to lie, so that match points and motifs meet the print; nothing where there are none. */
+    /** Returns how the cloth has to lie, so that match points meet the print; nothing where there is none to meet. */
     public static List<String> howToLay(Marker marker) {
         MarkerOrder order = marker.order();
-        if (order.matchPoints().isEmpty() && order.motifs().isEmpty()) {
+        if (order.matchPoints().isEmpty()) {
             return List.of();
         }
         Fabric fabric = order.fabric();
         Repeat repeat = fabric.repeatOnTable().orElseThrow();
         List<String> words = new ArrayList<>();
         words.add("Matched print: %s. %s".formatted(repeats(repeat), place(order, repeat)));
-        if (fabric.spread().lengths() > 1 && order.isMatchedLengthwise()) {
+        boolean lengthwise = order.matchPoints().stream().anyMatch(match -> match.holds(Axis.LENGTHWISE));
+        if (fabric.spread().lengths() > 1 && lengthwise && !repeat.lengthwise().equals(Length.ZERO)) {
             Length onward = fabric.spread().onTable(marker.length());
             long times = onward.micrometres() / repeat.lengthwise().micrometres();
             words.add(
@@ -45,12 +46,8 @@ public final class PrintWords {
         List<String> origin = origin(order, repeat);
         return origin.isEmpty()
                 ? "It may begin anywhere: what is matched lies alike in it, wherever that is."
-                : "Lay the cloth so that a point of the print lies %s: then %s."
-                        .formatted(
-                                String.join(" and ", origin),
-                                order.motifs().isEmpty()
-                                        ? "the match points meet it"
-                                        : "its motifs lie where the marker shows them");
+                : "Lay the cloth so that a point of the print lies %s: then the match points meet it."
+                        .formatted(String.join(" and ", origin));
     }
 
     /** Where the point of the print lies that is nearest to the corner of the cloth, as far as that matters. */

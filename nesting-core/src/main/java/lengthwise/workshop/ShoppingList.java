@@ -14,6 +14,7 @@ import lengthwise.model.Length;
  * @param lines a line for each thing to buy: fabrics, elastic, thread, labels
  * @param seams the thread by the seams that it is for
  * @param bindings how bindings are cut from their fabrics, whose lines hold their cloth
+ * @param edges what was measured on the drawings, edge by edge and size by size
  * @param notes what was assumed, sentences
  */
 public record ShoppingList(
@@ -23,11 +24,13 @@ public record ShoppingList(
         List<Line> lines,
         List<SeamThread> seams,
         List<Binding> bindings,
+        List<MeasuredEdge> edges,
         List<String> notes) {
     public ShoppingList {
         lines = List.copyOf(lines);
         seams = List.copyOf(seams);
         bindings = List.copyOf(bindings);
+        edges = List.copyOf(edges);
         notes = List.copyOf(notes);
     }
 
