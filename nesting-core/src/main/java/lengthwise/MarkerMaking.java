@@ -271,7 +271,9 @@ public final class MarkerMaking {
                 ? "the selvedges meet in the middle, and nothing is cut across them. Lay this fabric in a single layer, or with one fold along it"
                 : demand.domain().positions() instanceof PlacementDomain.Positions.Lattice
                         ? "where its match point meets the print there is no room for it. Take wider cloth, allow a larger tolerance, or leave its match point out"
-                        : "flaws, or what it is tied to, leave no room for it. Take other cloth, or tie it to less";
+                        : demand.domain().positions() instanceof PlacementDomain.Positions.Cells
+                                ? "where it minds the motifs of the print there is no room for it. Take wider cloth, or let it mind fewer of them"
+                                : "flaws, or what it is tied to, leave no room for it. Take other cloth, or tie it to less";
     }
 
     /** Each piece has a place by itself, but not all of them together: a fold across the cloth is no longer than it is wide. */

@@ -111,6 +111,7 @@ public final class WiderCloth {
 
     private static boolean isTiedAcross(MarkerOrder order) {
         return !order.matchPoints().isEmpty()
+                || !order.motifs().isEmpty()
                 || order.fabric().shade().flatMap(Shade::crosswise).isPresent()
                 || order.lying().values().stream()
                         .anyMatch(lying ->

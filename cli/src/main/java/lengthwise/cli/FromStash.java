@@ -161,7 +161,8 @@ final class FromStash implements AutoCloseable {
         return file.job().pieces().stream()
                 .filter(piece -> piece.cut().isEmpty()
                         || piece.cut().stream().anyMatch(cut -> cut.role().equals(fabric.role())))
-                .anyMatch(piece -> piece.matchPoint().isPresent());
+                .anyMatch(piece -> piece.matchPoint().isPresent()
+                        || !piece.lying().motifs().isEmpty());
     }
 
     private Optional<String> colour() {

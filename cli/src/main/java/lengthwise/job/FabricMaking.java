@@ -10,6 +10,7 @@ import lengthwise.model.Direction;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.Lying;
+import lengthwise.model.Motif;
 import lengthwise.model.OnHand;
 import lengthwise.model.Repeat;
 import lengthwise.model.Shrinkage;
@@ -135,6 +136,17 @@ final class FabricMaking {
         Length past = Length.max(Length.ZERO, across(fabric, zone.to()).minus(fabric.cuttableWidth()));
         return new Lying.Zone(
                 zone.name(), new Fabric.Band(from, across(fabric, zone.to()).minus(past)));
+    }
+
+    /** Returns a motif as it lies from the print's origin, washed if the cloth is; on folded cloth y counts from the fold. */
+    static Motif motif(Fabric fabric, JobFabric.PrintMotif motif) {
+        long x = motif.lengthwise().scaled(fabric.lengthKept()).micrometres();
+        long fromOrigin = motif.crosswise().scaled(fabric.widthKept()).micrometres();
+        long y = fabric.spread().form() == Spread.Form.FOLD_LENGTHWISE ? -fromOrigin : fromOrigin;
+        long length = motif.length().scaled(fabric.lengthKept()).micrometres();
+        long width = motif.width().scaled(fabric.widthKept()).micrometres();
+        Point corner = new Point(x - length / 2, y - width / 2);
+        return new Motif(motif.name(), new Box(0, 0, length, width).moved(corner), motif.round());
     }
 
     private static Box flaw(Fabric fabric, JobFabric.Flaw flaw) {

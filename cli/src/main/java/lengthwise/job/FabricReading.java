@@ -93,7 +93,7 @@ final class FabricReading {
         }
         refuseHiddenCloth(fabric, spread);
         Optional<Pile> pile = pile(fabric);
-        Optional<PrintRepeat> repeat = fabric.read("repeat", this::repeat);
+        Optional<PrintRepeat> repeat = fabric.read("repeat", new RepeatReading(measuring)::read);
         refuseUnevenEitherWay(fabric, repeat);
         Optional<JobCutAlready> cutAlready = fabric.read("already-cut", this::cutAlready);
         if (cutAlready.isPresent() && spread.compare().isPresent()) {
@@ -212,11 +212,6 @@ final class FabricReading {
         }
     }
 
-    private static <T> Optional<T> within(Optional<Fields> part, String key, Entry.Reading<T> reading)
-            throws JobException {
-        return part.isPresent() ? part.get().read(key, reading) : Optional.empty();
-    }
-
     private UnusableEdge unusableEdge(Entry entry) throws JobException {
         Fields edge = entry.fields("{each-side: 2 cm}, or {near: 1 cm, far: 3 cm}", "each-side", "near", "far");
         Optional<Length> eachSide = edge.read("each-side", measuring::notNegative);
@@ -324,37 +319,6 @@ final class FabricReading {
                             folded || foldedTwice ? " when folded" : "",
                             LengthText.print(width, LengthUnit.CM)));
         }
-    }
-
-    private PrintRepeat repeat(Entry entry) throws JobException {
-        Fields repeat = entry.fields(
-                "{lengthwise: 32 cm, crosswise: 16 cm}",
-                "lengthwise",
-                "crosswise",
-                "half-drop",
-                "mirrored",
-                "uneven",
-                "origin");
-        Optional<Length> lengthwise = repeat.read("lengthwise", e -> measuring.positive(e, WIDEST));
-        Optional<Length> crosswise = repeat.read("crosswise", e -> measuring.positive(e, WIDEST));
-        if (lengthwise.isEmpty() && crosswise.isEmpty()) {
-            throw entry.error(
-                    "a repeat needs lengthwise, crosswise or both; write {lengthwise: 32 cm, crosswise: 16 cm}");
-        }
-        boolean halfDrop = isYes(repeat, "half-drop");
-        if (halfDrop && (lengthwise.isEmpty() || crosswise.isEmpty())) {
-            throw entry.error("a half-drop repeat needs both lengthwise and crosswise");
-        }
-        Optional<Fields> origin = repeat.read(
-                "origin", e -> e.fields("{from-start: 5 cm, from-selvedge: 3 cm}", "from-start", "from-selvedge"));
-        return new PrintRepeat(
-                lengthwise.orElse(Length.ZERO),
-                crosswise.orElse(Length.ZERO),
-                halfDrop,
-                isYes(repeat, "mirrored"),
-                isYes(repeat, "uneven"),
-                within(origin, "from-start", measuring::notNegative).orElse(Length.ZERO),
-                within(origin, "from-selvedge", measuring::notNegative).orElse(Length.ZERO));
     }
 
     static boolean isYes(Fields fields, String key) throws JobException {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import lengthwise.geometry.Point;
 import lengthwise.model.Bundle;
@@ -32,15 +31,11 @@ public record Instead(String asked, String than, MarkerOrder order) {
         }
         if (order.lying().values().stream().anyMatch(lying -> lying.border().isPresent())) {
             others.add(new Instead(
-                    "Keying to the border",
-                    "laying the same along the grain",
-                    lying(order, how -> new Lying(how.onSelvedge(), Optional.empty(), how.zone()))));
+                    "Keying to the border", "laying the same along the grain", lying(order, Lying::withoutBorder)));
         }
         if (order.lying().values().stream().anyMatch(Lying::onSelvedge)) {
             others.add(new Instead(
-                    "Using the selvedge",
-                    "keeping to the cuttable width",
-                    lying(order, how -> new Lying(/* onSelvedge= */ false, how.border(), how.zone()))));
+                    "Using the selvedge", "keeping to the cuttable width", lying(order, Lying::withoutSelvedge)));
         }
         return List.copyOf(others);
     }

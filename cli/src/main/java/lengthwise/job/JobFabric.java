@@ -197,6 +197,7 @@ public record JobFabric(
      * @param uneven it looks different from either end, or from either side: the cloth is one-way
      * @param fromStart a point of the print that comes again: its distance from the cut end of the cloth
      * @param fromSelvedge its distance from the near selvedge, the one drawn at the top of the marker
+     * @param motifs places in it that pieces may keep off or on
      */
     public record PrintRepeat(
             Length lengthwise,
@@ -205,7 +206,29 @@ public record JobFabric(
             boolean mirrored,
             boolean uneven,
             Length fromStart,
-            Length fromSelvedge) {}
+            Length fromSelvedge,
+            List<PrintMotif> motifs) {
+        public PrintRepeat {
+            motifs = List.copyOf(motifs);
+        }
+
+        /** Returns the same print with another point of it said, as it is on other cloth. */
+        public PrintRepeat from(Length start, Length selvedge) {
+            return new PrintRepeat(lengthwise, crosswise, halfDrop, mirrored, uneven, start, selvedge, motifs);
+        }
+    }
+
+    /**
+     * A place in one repeat, as bought: a circle, or a rectangle along and across the cloth. Along an axis that does not repeat it is
+     * endless, and nothing is said.
+     *
+     * @param lengthwise its middle, from the point of the print that is said, away from the cut end
+     * @param crosswise the same away from the near selvedge
+     * @param length how long it is along the cloth; of a circle its diameter
+     * @param width how wide it is across the cloth; of a circle its diameter
+     */
+    public record PrintMotif(
+            String name, Length lengthwise, Length crosswise, Length length, Length width, boolean round) {}
 
     /** A rectangle of bad cloth, as bought: distances from the cut end and from the near selvedge. */
     public record Flaw(Length fromStart, Length length, Length fromSelvedge, Length width) {}

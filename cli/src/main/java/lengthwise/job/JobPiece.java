@@ -55,17 +55,30 @@ public record JobPiece(
      * @param border what of it lies on the line of a border print, where its cloth has one
      * @param zone the zone that it keeps to, where its cloth has any
      * @param tolerance how far it may be off its grain
+     * @param motifs what it keeps off or on in the print, where its cloth has such motifs
      */
     public record Lying(
             Optional<Grain> grain,
             boolean edgeOnSelvedge,
             Optional<Tie> border,
             Optional<String> zone,
-            Optional<GrainTolerance> tolerance) {
+            Optional<GrainTolerance> tolerance,
+            List<MotifMark> motifs) {
         /** Nothing is said. */
         public static final Lying UNSAID =
-                new Lying(Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
+                new Lying(Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+
+        public Lying {
+            motifs = List.copyOf(motifs);
+        }
     }
+
+    /**
+     * A motif of the print, by its name, that a piece keeps off, or a mark of it on.
+     *
+     * @param at the mark; empty: the whole piece keeps off
+     */
+    public record MotifMark(String motif, boolean on, Optional<MarkRef> at) {}
 
     /** Which way the line lies that is drawn on a piece. */
     public enum Grain {

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.job.JobFabric.Flaw;
+import lengthwise.job.JobFabric.PrintMotif;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobPiece.MatchMark;
 import lengthwise.job.LengthRule.Source;
@@ -255,6 +256,33 @@ public final class JobWriter {
             parts.add("origin: {from-start: %s, from-selvedge: %s}"
                     .formatted(length(repeat.fromStart()), length(repeat.fromSelvedge())));
         }
+        if (!repeat.motifs().isEmpty()) {
+            parts.add("motifs: "
+                    + braces(repeat.motifs().stream()
+                            .map(motif -> quoted(motif.name()) + ": " + motif(motif, repeat))
+                            .toList()));
+        }
+        return braces(parts);
+    }
+
+    private String motif(PrintMotif motif, PrintRepeat repeat) {
+        List<String> parts = new ArrayList<>();
+        if (!repeat.lengthwise().equals(Length.ZERO)) {
+            parts.add("lengthwise: " + length(motif.lengthwise()));
+        }
+        if (!repeat.crosswise().equals(Length.ZERO)) {
+            parts.add("crosswise: " + length(motif.crosswise()));
+        }
+        if (motif.round()) {
+            parts.add("radius: " + length(new Length(motif.length().micrometres() / 2)));
+            return braces(parts);
+        }
+        if (!repeat.lengthwise().equals(Length.ZERO)) {
+            parts.add("length: " + length(motif.length()));
+        }
+        if (!repeat.crosswise().equals(Length.ZERO)) {
+            parts.add("width: " + length(motif.width()));
+        }
         return braces(parts);
     }
 
@@ -317,6 +345,8 @@ public final class JobWriter {
         }
         piece.lying().border().ifPresent(tie -> parts.add("border: " + tie(tie)));
         piece.lying().zone().ifPresent(zone -> parts.add("zone: " + quoted(zone)));
+        motifs(piece, /* on= */ false).ifPresent(off -> parts.add("keep-off: " + off));
+        motifs(piece, /* on= */ true).ifPresent(on -> parts.add("keep-on: " + on));
         return braces(parts);
     }
 
@@ -358,6 +388,15 @@ public final class JobWriter {
                                 ? "to: {piece: %s, at: %s}".formatted(quoted(mate.piece()), mark(mate.at()))
                                 : "to: other-hand"));
         return braces(parts);
+    }
+
+    private Optional<String> motifs(JobPiece piece, boolean on) {
+        List<String> motifs = piece.lying().motifs().stream()
+                .filter(motif -> motif.on() == on)
+                .map(motif -> "{motif: " + quoted(motif.motif())
+                        + motif.at().map(at -> ", at: " + mark(at)).orElse("") + "}")
+                .toList();
+        return motifs.isEmpty() ? Optional.empty() : Optional.of("[" + String.join(", ", motifs) + "]");
     }
 
     private static String mark(MarkRef mark) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun.Assumption;
@@ -67,14 +68,16 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
                         fabric.direction() == Direction.ONE_WAY ? "One-way" : "One-way per garment",
                         order.withFabric(fabric.withDirection(Direction.EITHER_WAY))));
             }
-            if (fabric.repeat().isPresent()
-                    && anyPiece(piece -> piece.matchPoint().isPresent())) {
-                freer.add(new Freer("Matching the print", order.withFabric(fabric.withoutRepeat())));
+            boolean minds = !order.motifs().isEmpty();
+            if (!order.matchPoints().isEmpty()) {
+                freer.add(new Freer(
+                        minds ? "Matching the print and minding its motifs" : "Matching the print",
+                        order.withFabric(fabric.withoutRepeat())));
+            } else if (minds) {
+                freer.add(new Freer("Minding the motifs", lying(Lying::withoutMotifs)));
             }
             if (order.lying().values().stream().anyMatch(lying -> lying.zone().isPresent())) {
-                Map<String, Lying> anywhere = new LinkedHashMap<>();
-                order.lying().forEach((piece, lying) -> anywhere.put(piece, lying.withoutZone()));
-                freer.add(new Freer("Keeping to the zones", order.withLying(anywhere)));
+                freer.add(new Freer("Keeping to the zones", lying(Lying::withoutZone)));
             }
             if (fabric.shade().isPresent()) {
                 freer.add(new Freer("Keeping to one shade", order.withFabric(fabric.withShade(Optional.empty()))));
@@ -88,6 +91,12 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
         /** Returns the same order with its pieces laid another way than was asked for, to compare. */
         public List<Instead> instead() {
             return order.cutAlready().isNone() ? Instead.of(order) : List.of();
+        }
+
+        private MarkerOrder lying(UnaryOperator<Lying> freer) {
+            Map<String, Lying> lying = new LinkedHashMap<>();
+            order.lying().forEach((piece, how) -> lying.put(piece, freer.apply(how)));
+            return order.withLying(lying);
         }
 
         private boolean anyPiece(Predicate<Piece> has) {

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import lengthwise.job.JobPiece.Grain;
 import lengthwise.job.JobPiece.Lying;
 import lengthwise.job.JobPiece.MatchMark;
+import lengthwise.job.JobPiece.MotifMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
@@ -28,6 +29,7 @@ final class PieceReading {
     private static final Length WIDEST_GAP = Length.ofMillimetres(1_000);
     private static final int MOST_CUT = 1_000;
     private static final Pattern CUT = Pattern.compile("([0-9]{1,9})(?: (pairs?|alike|on fold|on the fold))?");
+    private static final String A_MOTIF_MARK = "{motif: rose, at: drill-hole 1}";
     private static final Pattern MARK = Pattern.compile("([a-z-]+) ([0-9]{1,4})");
 
     private static final Pattern DEGREES = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,17})?) ?(?:deg|degrees?|°)");
@@ -49,6 +51,8 @@ final class PieceReading {
                 "arrow-means",
                 "drawn",
                 "match-point",
+                "keep-off",
+                "keep-on",
                 "gap",
                 "filler",
                 "grain",
@@ -62,8 +66,16 @@ final class PieceReading {
         Optional<JobStrip> strip = piece.read("strip", e -> strip(e, piece));
         if (strip.isPresent()) {
             piece.need("cut", "{" + roles.get(0) + ": 1}");
-            for (String key :
-                    List.of("up", "arrow-means", "drawn", "match-point", "grain", "grain-tolerance", "border")) {
+            for (String key : List.of(
+                    "up",
+                    "arrow-means",
+                    "drawn",
+                    "match-point",
+                    "keep-off",
+                    "keep-on",
+                    "grain",
+                    "grain-tolerance",
+                    "border")) {
                 refuse(piece, key, "a strip has no drawing; leave this out (print: and runs: say how a strip lies)");
             }
         } else {
@@ -99,7 +111,8 @@ final class PieceReading {
                         FabricReading.isYes(piece, "edge-on-selvedge"),
                         piece.read("border", PieceReading::border),
                         piece.read("zone", e -> e.text("the name of a zone of the fabric")),
-                        piece.read("grain-tolerance", this::grainTolerance)),
+                        piece.read("grain-tolerance", this::grainTolerance),
+                        motifs(piece)),
                 strip);
     }
 
@@ -198,6 +211,30 @@ final class PieceReading {
                 match.read("tolerance", e -> measuring.notNegative(e, WIDEST_GAP)),
                 match.read("along", e -> e.word(Axis.class, Set.of())),
                 match.read("to", PieceReading::partner));
+    }
+
+    private static List<MotifMark> motifs(Fields piece) throws JobException {
+        List<MotifMark> motifs = new ArrayList<>();
+        for (String key : List.of("keep-off", "keep-on")) {
+            Optional<Entry> said = piece.get(key);
+            if (said.isPresent()) {
+                for (Entry item : said.get().isMapping()
+                        ? List.of(said.get())
+                        : said.get().items(A_MOTIF_MARK)) {
+                    motifs.add(motif(item, key.equals("keep-on")));
+                }
+            }
+        }
+        return motifs;
+    }
+
+    private static MotifMark motif(Entry entry, boolean on) throws JobException {
+        Fields motif = entry.fields(A_MOTIF_MARK, "motif", "at");
+        String name = motif.need("motif", "rose").text("the name of a motif of the fabric's repeat");
+        return new MotifMark(
+                name,
+                on,
+                on ? Optional.of(mark(motif.need("at", "drill-hole 1"))) : motif.read("at", PieceReading::mark));
     }
 
     private static Partner partner(Entry entry) throws JobException {

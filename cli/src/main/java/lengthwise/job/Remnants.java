@@ -6,6 +6,7 @@ import java.util.Optional;
 import lengthwise.FabricRun;
 import lengthwise.Run;
 import lengthwise.geometry.Box;
+import lengthwise.job.JobFabric.PrintMotif;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.There;
 import lengthwise.model.Fabric;
@@ -112,7 +113,8 @@ public final class Remnants {
                     said.mirrored(),
                     said.uneven(),
                     Length.ZERO,
-                    Length.ZERO);
+                    Length.ZERO,
+                    motifs(said, fabric));
         }
         long along = repeat.lengthwise().micrometres();
         long across = repeat.crosswise().micrometres();
@@ -127,6 +129,20 @@ public final class Remnants {
                 said.mirrored(),
                 said.uneven(),
                 new Length(along == 0 ? 0 : Math.floorMod(moved, along)),
-                new Length(across == 0 ? 0 : Math.floorMod(y, across)));
+                new Length(across == 0 ? 0 : Math.floorMod(y, across)),
+                motifs(said, fabric));
+    }
+
+    /** Returns the motifs as they are on cloth that was washed, if it is washed first. */
+    private static List<PrintMotif> motifs(PrintRepeat said, Fabric fabric) {
+        return said.motifs().stream()
+                .map(motif -> new PrintMotif(
+                        motif.name(),
+                        motif.lengthwise().scaled(fabric.lengthKept()),
+                        motif.crosswise().scaled(fabric.widthKept()),
+                        motif.length().scaled(fabric.lengthKept()),
+                        motif.width().scaled(fabric.widthKept()),
+                        motif.round()))
+                .toList();
     }
 }

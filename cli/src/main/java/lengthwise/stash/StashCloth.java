@@ -180,12 +180,7 @@ public record StashCloth(
     private PrintRepeat printed(PrintRepeat repeat) {
         Corner point = print.orElse(new Corner(Length.ZERO, Length.ZERO));
         long again = repeat.lengthwise().micrometres();
-        return new PrintRepeat(
-                repeat.lengthwise(),
-                repeat.crosswise(),
-                repeat.halfDrop(),
-                repeat.mirrored(),
-                repeat.uneven(),
+        return repeat.from(
                 again == 0
                         ? Length.ZERO
                         : new Length(Math.floorMod(point.fromStart().micrometres(), again)),

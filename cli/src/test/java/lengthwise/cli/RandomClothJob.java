@@ -31,7 +31,8 @@ final class RandomClothJob {
             RandomClothJob::zones,
             RandomClothJob::flaws,
             RandomClothJob::there,
-            RandomClothJob::shade);
+            RandomClothJob::shade,
+            RandomClothJob::motifs);
 
     private static final List<Consumer<Patch>> PIECE_RULES = List.of(
             Patch::cut,
@@ -41,7 +42,9 @@ final class RandomClothJob {
             Patch::ownGap,
             Patch::tied,
             Patch::selvedge,
-            Patch::filler);
+            Patch::filler,
+            Patch::motif,
+            Patch::tolerance);
 
     /** What the job says of the cloth, by its keys. */
     final Map<String, String> cloth = new LinkedHashMap<>();
@@ -51,6 +54,9 @@ final class RandomClothJob {
     final String seamAllowance;
 
     private final SplittableRandom random;
+    /** For rules that came later, so that a seed still draws what it drew before them. */
+    private final SplittableRandom later;
+
     private final String gap;
     private final int make;
     private String form = "single-layer";
@@ -58,6 +64,7 @@ final class RandomClothJob {
 
     RandomClothJob(long seed) {
         this.random = new SplittableRandom(seed);
+        this.later = new SplittableRandom(~seed);
         int inches = oneIn(10) ? between(10, 16) : between(24, 63);
         this.width = (int) (25.4 * inches);
         cloth.put("width", oneIn(4) ? inches + " in" : width + " mm");
@@ -381,6 +388,41 @@ final class RandomClothJob {
         }
     }
 
+    /** One motif, smaller than the repeat; on stripes a bar. */
+    private void motifs() {
+        if (says("repeat") && later.nextBoolean()) {
+            List<String> keys = new ArrayList<>();
+            boolean round = says("repeat", "lengthwise") && says("repeat", "crosswise") && later.nextBoolean();
+            int least = Integer.MAX_VALUE;
+            for (String axis : List.of("lengthwise", "crosswise")) {
+                if (says("repeat", axis)) {
+                    int repeat = (int) number(said("repeat"), axis);
+                    least = Math.min(least, repeat);
+                    keys.add("%s: %d mm".formatted(axis, later.nextInt(repeat)));
+                    if (!round) {
+                        String size = axis.equals("lengthwise") ? "length" : "width";
+                        keys.add("%s: %d mm".formatted(size, later.nextInt(5, repeat / 2)));
+                    }
+                }
+            }
+            if (round) {
+                keys.add("radius: %d mm".formatted(later.nextInt(5, least / 3)));
+            }
+            cloth.put(
+                    "repeat",
+                    said("repeat").replaceFirst("}$", ", motifs: {rose: {" + String.join(", ", keys) + "}}}"));
+        }
+    }
+
+    /** Returns what of a repeat the motif leaves along an axis; nothing where it does not repeat that way. */
+    double besideMotif(String axis) {
+        String motif = said("repeat").substring(said("repeat").indexOf("rose"));
+        double size = motif.contains("radius")
+                ? 2 * number(motif, "radius")
+                : number(motif, axis.equals("lengthwise") ? "length:" : "width:");
+        return number(said("repeat"), axis) - size;
+    }
+
     private boolean oneIn(int n) {
         return random.nextInt(n) == 0;
     }
@@ -442,7 +484,8 @@ final class RandomClothJob {
             return keys.getOrDefault(key, "").contains(words);
         }
 
-        double tolerance() {
+        /** How far its match point may be off. */
+        double matchTolerance() {
             return number(keys.getOrDefault("match-point", ""), "tolerance");
         }
 
@@ -600,6 +643,26 @@ final class RandomClothJob {
             if (kind != Kind.HALF && patches.size() > 1 && oneIn(12)) {
                 keys.put("filler", "{at-most: %d}".formatted(between(1, 4)));
             }
+        }
+
+        private void motif() {
+            if (kind == Kind.STRIP || !RandomClothJob.this.says("repeat", "motifs") || later.nextInt(3) > 0) {
+                return;
+            }
+            List<String> marks = List.of("drill-hole 1", "notch 2");
+            boolean marked = kind == Kind.PANEL && later.nextInt(4) > 0;
+            String at = marked ? ", at: " + marks.get(later.nextInt(2)) : "";
+            keys.put(marked && later.nextInt(3) == 0 ? "keep-on" : "keep-off", "{motif: rose" + at + "}");
+        }
+
+        private void tolerance() {
+            if (kind != Kind.STRIP && later.nextInt(6) == 0) {
+                keys.put("grain-tolerance", List.of("1 deg", "2.5 deg", "3 mm").get(later.nextInt(3)));
+            }
+        }
+
+        boolean mindsMotifs() {
+            return keys.containsKey("keep-off") || keys.containsKey("keep-on");
         }
 
         private String text() {

@@ -102,12 +102,15 @@ final class Refusals {
                     "(P) may lie on the selvedge \\(edge-on-selvedge\\), but it has no straight edge .*?\\.",
                     (job, piece) -> isTiedToSelvedge(piece) && (!piece.straightSides || isTurnedByStretch(job))),
             patch(
-                    "(P) may lie on the selvedge \\(edge-on-selvedge\\), but its match point, its border or its zone .*?\\.",
+                    "(P) may lie on the selvedge \\(edge-on-selvedge\\), but its match point, its motifs, its border or its zone .*?\\.",
                     (job, piece) -> isTiedToSelvedge(piece)
-                            && (piece.keys.containsKey("zone") || piece.keys.containsKey("border"))),
+                            && (piece.keys.containsKey("zone")
+                                    || piece.keys.containsKey("border")
+                                    || piece.mindsMotifs())),
             patch(
                     "Other pieces of cloth may lie on the selvedge \\(edge-on-selvedge\\), and (P) has its place in the print: .*?out\\.",
-                    (job, piece) -> job.patches.stream().anyMatch(Refusals::isTiedToSelvedge) && isMatched(job, piece)),
+                    (job, piece) -> job.patches.stream().anyMatch(Refusals::isTiedToSelvedge)
+                            && (isMatched(job, piece) || piece.mindsMotifs())),
             patch(
                     "Other pieces of cloth may lie on the selvedge \\(edge-on-selvedge\\), and (P) lies on a fold across the cloth: .*?out\\.",
                     (job, piece) ->
@@ -115,9 +118,7 @@ final class Refusals {
             // the print
             patch(
                     "(P) is matched, and the print of the lower layers of cloth .*?pinned on each other\\.",
-                    (job, piece) -> isMatched(job, piece)
-                            && !Stream.of("single-layer", "fold-lengthwise", "plies-face-up")
-                                    .anyMatch(job.form()::equals)),
+                    (job, piece) -> isMatched(job, piece) && !knowsLowerPrint(job)),
             patch(
                     "(P) is matched and lies on the fold of cloth: .*?\\.",
                     (job, piece) -> isMatched(job, piece) && piece.kind == Patch.Kind.HALF),
@@ -126,7 +127,7 @@ final class Refusals {
                     (job, m) -> job.form().equals("fold-lengthwise")
                             && isMatched(job, job.patch(m.group(1)))
                             && near(number(m, 2), job.offInLowerLayer(), 0.01)
-                            && job.offInLowerLayer() > job.patch(m.group(1)).tolerance()),
+                            && job.offInLowerLayer() > job.patch(m.group(1)).matchTolerance()),
             patch(
                     "(P) is matched to its other hand, and there is none on cloth: .*?another piece\\.",
                     (job, piece) -> piece.says("match-point", "other-hand") && piece.says("cut", "alike")),
@@ -142,6 +143,49 @@ final class Refusals {
             numbers(
                     "The match points of (P) and (P) contradict each other on cloth: .*?out\\.",
                     (job, m) -> isMatched(job, job.patch(m.group(1))) && isMatched(job, job.patch(m.group(2)))),
+            // motifs
+            patch(
+                    "(P) minds the motifs of cloth \\(rose\\), but the print of the lower layers .*?pinned on each other\\.",
+                    (job, piece) -> piece.mindsMotifs() && !knowsLowerPrint(job)),
+            patch(
+                    "(P) minds the motifs of cloth \\(rose\\), but it lies on the fold\\. .*?single layer\\.",
+                    (job, piece) -> piece.mindsMotifs()
+                            && piece.kind == Patch.Kind.HALF
+                            && job.form().equals("fold-lengthwise")),
+            patch(
+                    "(P) minds the motifs of cloth \\(rose\\), but it is matched to a piece .*?one of the two out\\.",
+                    (job, piece) -> piece.mindsMotifs() && isMatched(job, piece)),
+            patch(
+                    "(P) minds the motifs of cloth \\(rose\\), but its zone or its border .*?Say one of the two\\.",
+                    (job, piece) -> piece.mindsMotifs()
+                            && (piece.keys.containsKey("zone") || piece.keys.containsKey("border"))),
+            patch(
+                    "(P) minds the motifs of cloth \\(rose\\), but no place within the repeat is left .*?smaller\\.",
+                    (job, piece) -> piece.mindsMotifs()
+                            && (isMatched(job, piece)
+                                    || job.form().equals("fold-lengthwise")
+                                    || (!piece.says("keep-off", "at:") && !fitsBesideMotif(job, piece)))),
+            patch(
+                    "(P) finds no place on cloth: where it minds the motifs .*?fewer of them\\.",
+                    (job, piece) -> piece.mindsMotifs()),
+            // off the grain
+            patch(
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it is cut on the bias .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece) && isOnBias(piece)),
+            patch(
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it lies on the fold\\. .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece)
+                            && piece.kind == Patch.Kind.HALF
+                            && (isFoldedAlong(job) || liesOnFoldAcross(job, piece))),
+            patch(
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it has its place in the print; .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece) && (isMatched(job, piece) || piece.mindsMotifs())),
+            patch(
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it is keyed to a border; .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece) && piece.keys.containsKey("border")),
+            patch(
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but its edge may lie on the selvedge; .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece) && isTiedToSelvedge(piece)),
             // shade
             words(
                     "cloth keeps left and right of a piece in a band across \\(shade: crosswise\\), .*?out of shade\\.",
@@ -212,6 +256,24 @@ final class Refusals {
             rest = rest.substring(length).strip();
         }
         return "";
+    }
+
+    private static boolean knowsLowerPrint(RandomClothJob job) {
+        return Stream.of("single-layer", "fold-lengthwise", "plies-face-up").anyMatch(job.form()::equals);
+    }
+
+    private static boolean isTolerant(Patch piece) {
+        return piece.keys.containsKey("grain-tolerance");
+    }
+
+    /** The piece is surely shorter or narrower than what the motif leaves of the repeat, so that it fits beside it. */
+    private static boolean fitsBesideMotif(RandomClothJob job, Patch piece) {
+        return (job.says("repeat", "crosswise")
+                        && extents(job, piece).stream()
+                                .allMatch(range -> range[1] < 0.95 * job.besideMotif("crosswise")))
+                || (job.says("repeat", "lengthwise")
+                        && extents(job, piece, !isTurnedByStretch(job)).stream()
+                                .allMatch(range -> range[1] < 0.95 * job.besideMotif("lengthwise")));
     }
 
     private static boolean isOnBias(Patch piece) {

@@ -37,7 +37,7 @@ class JobFileDocumentTest {
 
     @Test
     void thereAreWholeFiles() throws IOException {
-        assertThat(wholeFiles()).hasSize(7);
+        assertThat(wholeFiles()).hasSize(8);
     }
 
     /** The reader lists the keys it allows when it meets one that it does not. */
@@ -52,6 +52,7 @@ class JobFileDocumentTest {
                 "fabrics: {a: {width: 1 m, unusable-edge: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m, repeat: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m, repeat: {lengthwise: 1 m, origin: {nonsense: 1}}}}",
+                "fabrics: {a: {width: 1 m, repeat: {lengthwise: 1 m, motifs: {b: {nonsense: 1}}}}}",
                 "fabrics: {a: {width: 1 m, shrinkage: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m, spread: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m, spread: {end-allowance: {nonsense: 1}}}}",
@@ -61,6 +62,7 @@ class JobFileDocumentTest {
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {nonsense: 1}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {filler: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {match-point: {nonsense: 1}}}",
+                "fabrics: {a: {width: 1 m}}\npieces: {b: {keep-off: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {strip: {nonsense: 1}}}",
                 "fabrics: {a: {width: 1 m}}\npieces: {b: {cut: 1, strip: {cut-width: 1 m, length: {nonsense: 1}}}}",
                 "fabrics: {a: {width: 1 m}}\ndrawings: [a.svg]\norder: [{make: 1, nonsense: 1}]",

@@ -80,7 +80,8 @@ class JobReaderTest {
                                 Optional.of(Direction.ONE_WAY),
                                 Optional.of(Axis.LENGTHWISE),
                                 Optional.empty(),
-                                Optional.of(new PrintRepeat(mm(320), mm(160), false, false, false, mm(0), mm(0))),
+                                Optional.of(new PrintRepeat(
+                                        mm(320), mm(160), false, false, false, mm(0), mm(0), List.of())),
                                 Optional.of(new Shrinkage(0.03, 0.02, Handling.PRE_WASH)),
                                 new JobSpread(
                                         Optional.of(Form.SINGLE_LAYER),

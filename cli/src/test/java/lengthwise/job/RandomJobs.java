@@ -17,6 +17,7 @@ import lengthwise.job.JobFabric.Across;
 import lengthwise.job.JobFabric.Border;
 import lengthwise.job.JobFabric.Corner;
 import lengthwise.job.JobFabric.Flaw;
+import lengthwise.job.JobFabric.PrintMotif;
 import lengthwise.job.JobFabric.PrintRepeat;
 import lengthwise.job.JobFabric.RightSide;
 import lengthwise.job.JobFabric.There;
@@ -24,6 +25,7 @@ import lengthwise.job.JobFabric.Zone;
 import lengthwise.job.JobPiece.Grain;
 import lengthwise.job.JobPiece.Lying;
 import lengthwise.job.JobPiece.MatchMark;
+import lengthwise.job.JobPiece.MotifMark;
 import lengthwise.job.JobPiece.Up;
 import lengthwise.job.JobStrip.PrintUse;
 import lengthwise.job.JobStrip.Runs;
@@ -268,9 +270,28 @@ final class RandomJobs {
 
     private PrintRepeat repeat(boolean oneWay) {
         boolean halfDrop = chance();
-        Length crosswise = halfDrop || chance() ? length(600_000) : Length.ZERO;
+        Length crosswise = halfDrop || chance() ? new Length(random.nextLong(1_000, 600_000)) : Length.ZERO;
         Length origin = chance() ? Length.ZERO : length(300_000);
-        return new PrintRepeat(length(600_000), crosswise, halfDrop, chance(), oneWay && chance(), origin, Length.ZERO);
+        Length lengthwise = new Length(random.nextLong(1_000, 600_000));
+        return new PrintRepeat(
+                lengthwise,
+                crosswise,
+                halfDrop,
+                chance(),
+                oneWay && chance(),
+                origin,
+                Length.ZERO,
+                chance() ? List.of() : List.of(motif(lengthwise, crosswise)));
+    }
+
+    private PrintMotif motif(Length lengthwise, Length crosswise) {
+        boolean stripes = crosswise.equals(Length.ZERO);
+        boolean round = !stripes && chance();
+        Length across = stripes ? Length.ZERO : new Length(random.nextLong(1, crosswise.micrometres()));
+        Length along = new Length(random.nextLong(1, lengthwise.micrometres()));
+        Length diameter = new Length(2
+                * random.nextLong(1, Math.min(lengthwise.micrometres(), Math.max(1_000, crosswise.micrometres())) / 2));
+        return new PrintMotif(one(NAMES), along, across, round ? diameter : along, round ? diameter : across, round);
     }
 
     private JobPiece piece(String name, List<JobFabric> fabrics) {
@@ -319,7 +340,12 @@ final class RandomJobs {
                         maybe(() -> one(NAMES)),
                         maybe(() -> chance()
                                 ? new GrainTolerance.Deviation(length(50_000))
-                                : new GrainTolerance.Degrees(random.nextInt(1, 1_000) / 100.0))),
+                                : new GrainTolerance.Degrees(random.nextInt(1, 1_000) / 100.0)),
+                        chance()
+                                ? List.of()
+                                : List.of(
+                                        new MotifMark(one(NAMES), false, maybe(this::mark)),
+                                        new MotifMark(one(NAMES), true, Optional.of(mark())))),
                 Optional.empty());
     }
 

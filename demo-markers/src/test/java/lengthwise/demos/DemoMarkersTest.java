@@ -1,6 +1,7 @@
 package lengthwise.demos;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -196,6 +197,71 @@ class DemoMarkersTest {
                         Map.entry("pocket", 6),
                         Map.entry("tie", 6));
         assertThat(check("smock/border.yaml", "duck-border", "calico")).isZero();
+    }
+
+    /** Four sets on hand-dyed cloth: 11 pieces of shell and 8 of lining each, which is worn right side to the body. */
+    @Test
+    void swimSetOfOneShadeWithALiningWornInsideOut() throws IOException {
+        make("wrap-swim-set/hand-dyed.yaml", out);
+
+        Map<String, Integer> dyed = Sheet.read(out, "ripple-dye").contours();
+        assertThat(dyed).contains(Map.entry("cup L", 4), Map.entry("cup R", 4), Map.entry("neck-tie", 8));
+        assertThat(dyed.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(44);
+        assertThat(Sheet.read(out, "oat-lining").sizes())
+                .containsOnly(Map.entry("S", 8), Map.entry("M", 16), Map.entry("L", 8));
+        assertThat(check("wrap-swim-set/hand-dyed.yaml", "ripple-dye", "oat-lining"))
+                .isZero();
+        assertThat(Files.readString(out.resolve("report.html")))
+                .contains(
+                        "Cut for one shade: each garment within 75 cm", "One-way per garment", "Keeping to one shade");
+    }
+
+    /**
+     * Two plies face up give two of a hand. Washed, the check comes again every 6 · 0.97 = 5.82 cm (3 % shrinkage), and from
+     * the start of one ply to the start of the next it does so a whole number of times.
+     */
+    @Test
+    void checkedSmockInPliesThatBeginAlike() throws IOException {
+        make("smock/checked.yaml", out);
+
+        assertThat(Sheet.read(out, "harbour-check").contours())
+                .containsOnly(
+                        Map.entry("front", 2),
+                        Map.entry("back L", 2),
+                        Map.entry("back R", 2),
+                        Map.entry("pocket", 4),
+                        Map.entry("tie", 4));
+        String svg = Files.readString(out.resolve("harbour-check.svg"));
+        double onward = Sheet.number(svg, "data-length") + 2 * 10;
+        assertThat(onward / 58.2).isCloseTo(Math.rint(onward / 58.2), within(1e-4));
+        assertThat(check("smock/checked.yaml", "harbour-check", "calico")).isZero();
+        assertThat(Files.readString(out.resolve("report.html")))
+                .contains("to a whole repeat of the print", "Matching the print", "Each ply begins");
+    }
+
+    /** Both selvedges lie in the middle, and a front lies on either fold. */
+    @Test
+    void smockOnTwoFolds() throws IOException {
+        make("smock/two-folds.yaml", out);
+
+        assertThat(Sheet.read(out, "sail-linen").contours())
+                .containsOnly(Map.entry("front", 4), Map.entry("back", 4), Map.entry("pocket", 4), Map.entry("tie", 4));
+        assertThat(check("smock/two-folds.yaml", "sail-linen", "calico")).isZero();
+        assertThat(Files.readString(out.resolve("sail-linen.svg"))).contains("data-area=\"join\"");
+        assertThat(Files.readString(out.resolve("report.html"))).contains("Laid folded lengthwise the marker is");
+    }
+
+    /** With no gap straight edges lie on each other and are cut once. */
+    @Test
+    void toolRollsEdgeToEdge() throws IOException {
+        make("tool-roll/edge-to-edge.yaml", out);
+
+        Sheet canvas = Sheet.read(out, "deck-canvas");
+        assertThat(canvas.contours())
+                .containsOnly(Map.entry("body", 6), Map.entry("pocket", 6), Map.entry("flap", 6), Map.entry("tie", 12));
+        assertThat(check("tool-roll/edge-to-edge.yaml", "deck-canvas")).isZero();
+        assertThat(Files.readString(out.resolve("deck-canvas.svg"))).contains("data-mark=\"cut-once\"");
+        assertThat(Files.readString(out.resolve("report.html"))).contains("Straight edges of two pieces coincide on");
     }
 
     /** Four hats of a remnant with a crease and of one with a corner off, bindings on the bias, loops where there is room. */

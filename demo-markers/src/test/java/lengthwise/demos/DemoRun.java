@@ -29,16 +29,20 @@ record DemoRun(Path html, Path json) {
         "wrap-swim-set/job.yaml",
         "wrap-swim-set/matched.yaml",
         "wrap-swim-set/made-to-measure.yaml",
+        "wrap-swim-set/hand-dyed.yaml",
         "smock/job.yaml",
         "smock/corduroy.yaml",
         "smock/border.yaml",
+        "smock/checked.yaml",
+        "smock/two-folds.yaml",
         SHORT,
         "bucket-hats/job.yaml",
         "bucket-hats/remnants.yaml",
         "bucket-hats/folded-and-round.yaml",
         "bucket-hats/half-a-dozen.yaml",
         HALF_CUT,
-        "tool-roll/job.yaml"
+        "tool-roll/job.yaml",
+        "tool-roll/edge-to-edge.yaml"
     };
     static final String PLAN = "wrap-swim-set/lays.yaml";
 

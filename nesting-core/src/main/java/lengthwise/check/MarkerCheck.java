@@ -48,7 +48,8 @@ public final class MarkerCheck {
                 new HandLetter(fabric.spread()),
                 new FoldEdge(fabric, tolerance),
                 new BorderLine(order, tolerance),
-                new PrintMatch(fabric, tolerance));
+                new PrintMatch(fabric, tolerance),
+                new MindedMotifs(order, tolerance));
     }
 
     /** Returns what is wrong with a marker of our own, with no tolerance. */
@@ -79,7 +80,7 @@ public final class MarkerCheck {
         ZoneBand zones = new ZoneBand(order, tolerance);
         ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
         List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
-        violations.addAll(new WholeRepeat(order.fabric(), tolerance).violations(wanted, length));
+        violations.addAll(new WholeRepeat(order, tolerance).violations(wanted, length));
         violations.addAll(new WhereCut(order.cutAlready(), tolerance).violations(pieces));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {

@@ -251,6 +251,32 @@ public sealed interface Violation {
         }
     }
 
+    /**
+     * A piece lies over a motif of the print that it is to keep off.
+     *
+     * @param mark the mark that does; empty: the piece itself
+     * @param by how deep the mark lies in it, or how thick the part of the piece is that lies over it
+     */
+    record OverMotif(PlacedPiece piece, String mark, String motif, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return mark.isEmpty()
+                    ? "%s lies over the motif %s, which it keeps off: %s mm of it at its thickest."
+                            .formatted(piece.called(), motif, amount(by))
+                    : "The %s of %s lies %s mm inside the motif %s, which it keeps off."
+                            .formatted(mark, piece.called(), amount(by), motif);
+        }
+    }
+
+    /** A mark of a piece does not lie on the motif that it is to lie on. */
+    record BesideMotif(PlacedPiece piece, String mark, String motif, double by) implements Violation {
+        @Override
+        public String sentence() {
+            return "The %s of %s lies %s mm beside the motif %s, on which it has to lie."
+                    .formatted(mark, piece.called(), amount(by), motif);
+        }
+    }
+
     /** Two pieces that are matched to each other do not lie alike in the print. */
     record OffMatchedPiece(PlacedPiece piece, PlacedPiece other, double lengthwise, double crosswise, Length tolerance)
             implements Violation {

@@ -4,15 +4,18 @@ import java.util.List;
 import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
+import lengthwise.model.MarkerOrder;
 import lengthwise.model.Repeat;
 
-/** Where plies are matched, one begins a whole number of lengthwise repeats behind the other, end allowances included. */
+/** Where plies are matched, or pieces mind motifs, one begins a whole number of lengthwise repeats behind the other, end allowances included. */
 final class WholeRepeat {
+    private final MarkerOrder order;
     private final Fabric fabric;
     private final Length tolerance;
 
-    WholeRepeat(Fabric fabric, Length tolerance) {
-        this.fabric = fabric;
+    WholeRepeat(MarkerOrder order, Length tolerance) {
+        this.order = order;
+        this.fabric = order.fabric();
         this.tolerance = tolerance;
     }
 
@@ -22,8 +25,10 @@ final class WholeRepeat {
                 .orElse(Length.ZERO)
                 .micrometres();
         boolean matched = wanted.stream()
-                .flatMap(one -> one.piece().matchPoint().stream())
-                .anyMatch(match -> match.holds(Axis.LENGTHWISE));
+                        .flatMap(one -> one.piece().matchPoint().stream())
+                        .anyMatch(match -> match.holds(Axis.LENGTHWISE))
+                || wanted.stream()
+                        .anyMatch(one -> !order.lyingOf(one.name()).motifs().isEmpty());
         int plies = fabric.spread().lengths();
         if (repeat == 0 || !matched || plies < 2) {
             return List.of();

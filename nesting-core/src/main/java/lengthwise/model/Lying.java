@@ -1,5 +1,6 @@
 package lengthwise.model;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,11 +10,25 @@ import java.util.Optional;
  * @param border the line along the cloth that a point of it lies on
  * @param zone the band along the cloth that it stays in
  * @param tolerance how far it may be off its grain, where that shortens the marker
+ * @param motifs the places of the print that it keeps off, or a point of it on; of no matter where the print does not repeat
  */
 public record Lying(
-        boolean onSelvedge, Optional<Border> border, Optional<Zone> zone, Optional<GrainTolerance> tolerance) {
+        boolean onSelvedge,
+        Optional<Border> border,
+        Optional<Zone> zone,
+        Optional<GrainTolerance> tolerance,
+        List<MotifTie> motifs) {
     /** Anywhere in the cuttable area. */
     public static final Lying ANYWHERE = new Lying(false, Optional.empty(), Optional.empty());
+
+    public Lying {
+        motifs = List.copyOf(motifs);
+    }
+
+    /** Anywhere in the print. */
+    public Lying(boolean onSelvedge, Optional<Border> border, Optional<Zone> zone, Optional<GrainTolerance> tolerance) {
+        this(onSelvedge, border, zone, tolerance, List.of());
+    }
 
     /** On its grain exactly. */
     public Lying(boolean onSelvedge, Optional<Border> border, Optional<Zone> zone) {
@@ -57,8 +72,37 @@ public record Lying(
     /** A band along the whole cloth, by the maker's name for it. */
     public record Zone(String name, Fabric.Band band) {}
 
+    /**
+     * What a motif asks of a piece. Of a half piece that is opened, the mirror image of a mark counts as the mark does.
+     *
+     * @param on whether a mark of it has to lie on the motif, wherever that comes; else it keeps off the motif everywhere
+     * @param at the mark; empty: the whole piece, which can only keep off
+     */
+    public record MotifTie(Motif motif, boolean on, Optional<MarkRef> at) {
+        public MotifTie {
+            if (on && at.isEmpty()) {
+                throw new IllegalArgumentException("Only a mark lies on a motif; name one: " + motif);
+            }
+        }
+    }
+
     /** Returns the same without a zone. */
     public Lying withoutZone() {
-        return new Lying(onSelvedge, border, Optional.empty(), tolerance);
+        return new Lying(onSelvedge, border, Optional.empty(), tolerance, motifs);
+    }
+
+    /** Returns the same, anywhere in the print. */
+    public Lying withoutMotifs() {
+        return new Lying(onSelvedge, border, zone, tolerance);
+    }
+
+    /** Returns the same without a border. */
+    public Lying withoutBorder() {
+        return new Lying(onSelvedge, Optional.empty(), zone, tolerance, motifs);
+    }
+
+    /** Returns the same in the cuttable area. */
+    public Lying withoutSelvedge() {
+        return new Lying(/* onSelvedge= */ false, border, zone, tolerance, motifs);
     }
 }

@@ -82,11 +82,36 @@ public record MarkerOrder(
      * own in it, or pieces are mirrored about its axis.
      */
     public boolean hasPlaceInPrint(Axis axis) {
-        return matchPoints().stream()
-                .filter(match -> match.holds(axis)
-                        && fabric.repeat().orElseThrow().along(axis).micrometres() > 0)
-                .anyMatch(match -> match.isFixed()
-                        || (axis == Axis.CROSSWISE && match.to().get() instanceof MatchPoint.Partner.OtherHand));
+        return fabric.repeat()
+                        .filter(repeat -> repeat.along(axis).micrometres() > 0)
+                        .isPresent()
+                && (!motifs().isEmpty()
+                        || matchPoints().stream()
+                                .filter(match -> match.holds(axis))
+                                .anyMatch(match -> match.isFixed()
+                                        || (axis == Axis.CROSSWISE
+                                                && match.to().get() instanceof MatchPoint.Partner.OtherHand)));
+    }
+
+    /** Returns the places of the print that any piece keeps off or on, each once: none where it does not repeat. */
+    public List<Motif> motifs() {
+        return fabric.repeat().isEmpty()
+                ? List.of()
+                : withAllFillers().stream()
+                        .flatMap(bundle -> bundle.pieces().stream())
+                        .flatMap(cut -> lyingOf(cut.piece().name()).motifs().stream())
+                        .map(Lying.MotifTie::motif)
+                        .distinct()
+                        .toList();
+    }
+
+    /** Says whether pieces have to lie as the print does lengthwise, so that every ply has to begin alike in it. */
+    public boolean isMatchedLengthwise() {
+        return hasPlaceInPrint(Axis.LENGTHWISE)
+                || (fabric.repeat()
+                                .filter(repeat -> repeat.lengthwise().micrometres() > 0)
+                                .isPresent()
+                        && matchPoints().stream().anyMatch(match -> match.holds(Axis.LENGTHWISE)));
     }
 
     public MarkerOrder withLying(Map<String, Lying> other) {

@@ -7,18 +7,17 @@ import java.util.List;
 public final class PrintWords {
     private PrintWords() {}
 
-    /** Returns how the cloth has to lie, so that match points meet the print; nothing where there is none to meet. */
+    /** Returns how the cloth has to lie, so that match points and motifs meet the print; nothing where there are none. */
     public static List<String> howToLay(Marker marker) {
         MarkerOrder order = marker.order();
-        if (order.matchPoints().isEmpty()) {
+        if (order.matchPoints().isEmpty() && order.motifs().isEmpty()) {
             return List.of();
         }
         Fabric fabric = order.fabric();
         Repeat repeat = fabric.repeatOnTable().orElseThrow();
         List<String> words = new ArrayList<>();
         words.add("Matched print: %s. %s".formatted(repeats(repeat), place(order, repeat)));
-        boolean lengthwise = order.matchPoints().stream().anyMatch(match -> match.holds(Axis.LENGTHWISE));
-        if (fabric.spread().lengths() > 1 && lengthwise && !repeat.lengthwise().equals(Length.ZERO)) {
+        if (fabric.spread().lengths() > 1 && order.isMatchedLengthwise()) {
             Length onward = fabric.spread().onTable(marker.length());
             long times = onward.micrometres() / repeat.lengthwise().micrometres();
             words.add(
@@ -46,8 +45,12 @@ public final class PrintWords {
         List<String> origin = origin(order, repeat);
         return origin.isEmpty()
                 ? "It may begin anywhere: what is matched lies alike in it, wherever that is."
-                : "Lay the cloth so that a point of the print lies %s: then the match points meet it."
-                        .formatted(String.join(" and ", origin));
+                : "Lay the cloth so that a point of the print lies %s: then %s."
+                        .formatted(
+                                String.join(" and ", origin),
+                                order.motifs().isEmpty()
+                                        ? "the match points meet it"
+                                        : "its motifs lie where the marker shows them");
     }
 
     /** Where the point of the print lies that is nearest to the corner of the cloth, as far as that matters. */

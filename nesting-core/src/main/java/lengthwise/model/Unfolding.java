@@ -74,6 +74,15 @@ public final class Unfolding {
         return new Outline(Ring.of(kept), holes);
     }
 
+    /** Returns a point of a piece and, of one that is cut on the fold, its mirror image, if that is another point. */
+    public static List<Point> images(Piece half, Point point) {
+        return half.foldEdge().isEmpty()
+                ? List.of(point)
+                : Stream.of(point, reflection(half, half.foldEdge().get()).apply(point))
+                        .distinct()
+                        .toList();
+    }
+
     private static long sideOf(Ring ring, boolean along, long line) {
         long less = line - (along ? ring.box().minY() : ring.box().minX());
         long more = (along ? ring.box().maxY() : ring.box().maxX()) - line;

@@ -110,6 +110,11 @@ final class MatchRule {
                 .count();
     }
 
+    /** Says whether the search may move the lattice of an item. */
+    boolean hasFreePhase(int item) {
+        return phases.stream().anyMatch(phase -> phase.members().contains(item));
+    }
+
     private boolean isInGroup(int item) {
         return groups.stream().anyMatch(group -> group.contains(item));
     }

@@ -1,6 +1,8 @@
 package lengthwise.rules;
 
 import java.util.List;
+import java.util.Map;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Point;
 
@@ -39,6 +41,32 @@ public record PlacementDomain(List<Orientation> orientations, Positions position
                 return new Point(
                         step == 0 ? 0 : x - step * Math.floorDiv(2 * x + step, 2 * step),
                         stepY == 0 ? 0 : point.y() - origin.y() - row * stepY);
+            }
+        }
+
+        /**
+         * The offset of the pose must lie in one of some boxes about a point of a lattice, which is that of {@link Lattice}.
+         *
+         * @param boxes from the lattice point, for every orientation; they may overlap, and one that is endless along an
+         *     axis goes at least to ±{@link #ENDLESS} there
+         */
+        record Cells(Point origin, long stepX, long stepY, boolean halfDrop, Map<Orientation, List<Box>> boxes)
+                implements Positions {
+            /** Longer than any cloth. */
+            public static final long ENDLESS = 1L << 40;
+
+            public Cells {
+                boxes = Map.copyOf(boxes);
+            }
+
+            /** Returns the boxes for an orientation. */
+            public List<Box> at(Orientation way) {
+                return boxes.getOrDefault(way, List.of());
+            }
+
+            /** Returns the same with its lattice moved by a way. */
+            public Cells moved(Point by) {
+                return new Cells(origin.plus(by), stepX, stepY, halfDrop, boxes);
             }
         }
 

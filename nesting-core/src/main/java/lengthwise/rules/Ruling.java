@@ -34,9 +34,10 @@ public sealed interface Ruling {
             boolean toTheSelvedge = SelvedgeRule.isAsked(order);
             List<Demand> demands = new ArrayList<>();
             MatchRule match = MatchRule.of(contours.items(), order.fabric());
+            MotifRule motifs = new MotifRule(order);
             for (int i = 0; i < contours.items().size(); i++) {
                 Item item = contours.items().get(i);
-                PlacementDomain tied = tied(i, item, order, match);
+                PlacementDomain tied = motifs.domain(item, tied(i, item, order, match), match.hasFreePhase(i));
                 PlacementDomain onGrain = toTheSelvedge ? SelvedgeRule.domain(item, order, tied) : tied;
                 PlacementDomain domain = TiltRule.domain(item, order, onGrain);
                 Length gap = order.gapOf(item.piece().name());
@@ -53,7 +54,7 @@ public sealed interface Ruling {
             LayoutTask task = toTheSelvedge
                     ? SelvedgeRule.strip(order.fabric(), demands, obstacles, bonds)
                     : new LayoutTask(order.fabric().cuttableWidth().micrometres(), demands, obstacles, bonds);
-            WholeRepeats lengths = WholeRepeats.of(contours.items(), order.fabric());
+            WholeRepeats lengths = WholeRepeats.of(contours.items(), order);
             LayoutTask tilted = TiltRule.asLaid(CutAlreadyRule.pinned(contours.items(), task, order));
             LayoutTask onGrain = TiltRule.untilted(tilted);
             return new Task(

@@ -91,6 +91,7 @@ final class SelvedgeRule {
                                 fabric.name(),
                                 SpreadRule.named(piece),
                                 domain.positions() instanceof Positions.Lattice
+                                                || domain.positions() instanceof Positions.Cells
                                         ? "has its place in the print"
                                         : "lies on a fold across the cloth"));
     }
@@ -120,7 +121,7 @@ final class SelvedgeRule {
                     piece,
                     piece.foldEdge().isPresent()
                             ? "it lies on the fold:"
-                            : "its match point, its border or its zone says where it lies: leave out that, or");
+                            : "its match point, its motifs, its border or its zone say where it lies: leave out that, or");
         }
     }
 

@@ -5,6 +5,7 @@ import lengthwise.model.Axis;
 import lengthwise.model.Fabric;
 import lengthwise.model.Item;
 import lengthwise.model.Length;
+import lengthwise.model.MarkerOrder;
 import lengthwise.model.Repeat;
 
 /**
@@ -17,11 +18,15 @@ import lengthwise.model.Repeat;
  * @param ends what a ply takes of the cloth besides the marker
  */
 public record WholeRepeats(Length repeat, Length ends) {
-    static WholeRepeats of(List<Item> items, Fabric fabric) {
+    static WholeRepeats of(List<Item> items, MarkerOrder order) {
+        Fabric fabric = order.fabric();
         boolean matched = fabric.spread().lengths() > 1
                 && items.stream()
-                        .flatMap(item -> item.piece().matchPoint().stream())
-                        .anyMatch(match -> match.holds(Axis.LENGTHWISE));
+                        .map(Item::piece)
+                        .anyMatch(piece -> piece.matchPoint()
+                                        .filter(match -> match.holds(Axis.LENGTHWISE))
+                                        .isPresent()
+                                || !order.lyingOf(piece.name()).motifs().isEmpty());
         Length repeat = fabric.repeatOnTable()
                 .filter(print -> matched)
                 .map(Repeat::lengthwise)

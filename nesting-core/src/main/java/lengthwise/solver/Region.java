@@ -11,10 +11,11 @@ import lengthwise.rules.PlacementDomain.Positions;
 
 /**
  * The positions a shape may take, as a union of upright rectangles called cells: one for a free piece, a flat one for a
- * line, one about each lattice point. The strip's length cuts them off on the right.
+ * line, one or several about each lattice point. The strip's length cuts them off on the right.
  */
 final class Region {
     private static final long ENDLESS = 1L << 30;
+    private static final long[] NOTHING = {};
 
     private final long minX;
     private final long maxX;
@@ -26,7 +27,9 @@ final class Region {
     private final long stepX;
     private final long stepY;
     private final long drop;
-    private final long tolerance;
+    /** What is allowed about a lattice point, as minX, maxX, minY, maxY of each rectangle from there. */
+    private final long[] about;
+
     private final boolean laid;
     /** Where the piece may lie across the strip, as minY, maxY of each cell; none overlap. */
     private final long[] rows;
@@ -41,7 +44,7 @@ final class Region {
             long stepX,
             long stepY,
             long drop,
-            long t,
+            long[] about,
             boolean laid,
             long... rows) {
         this.shapeEnd = shapeEnd;
@@ -54,7 +57,7 @@ final class Region {
         this.stepX = stepX;
         this.stepY = stepY;
         this.drop = drop;
-        this.tolerance = t;
+        this.about = about;
         this.laid = laid;
         this.rows = rows.length > 0 ? rows : new long[] {minY, maxY};
     }
@@ -94,12 +97,14 @@ final class Region {
         }
         if (positions instanceof Positions.Laid laid) {
             Point at = laid.offset().minus(shift);
-            return new Region(shape.maxX(), at.x(), at.x(), at.y(), at.y(), Point.ORIGIN, 0, 0, 0, 0, true);
+            return new Region(shape.maxX(), at.x(), at.x(), at.y(), at.y(), Point.ORIGIN, 0, 0, 0, NOTHING, true);
         }
         if (positions instanceof Positions.Lattice lattice) {
             Point origin =
                     lattice.origin().minus(orientation.apply(lattice.anchor())).minus(shift);
             long drop = lattice.halfDrop() ? lattice.stepX() / 2 : 0;
+            long alongX = lattice.stepX() == 0 ? Positions.Cells.ENDLESS : lattice.tolerance();
+            long alongY = lattice.stepY() == 0 ? Positions.Cells.ENDLESS : lattice.tolerance();
             return new Region(
                     shape.maxX(),
                     lowX,
@@ -110,14 +115,30 @@ final class Region {
                     lattice.stepX(),
                     lattice.stepY(),
                     drop,
-                    lattice.tolerance(),
+                    new long[] {-alongX, alongX, -alongY, alongY},
+                    false);
+        }
+        if (positions instanceof Positions.Cells cells) {
+            return new Region(
+                    shape.maxX(),
+                    lowX,
+                    ENDLESS,
+                    lowY,
+                    highY,
+                    cells.origin().minus(shift),
+                    cells.stepX(),
+                    cells.stepY(),
+                    cells.halfDrop() ? cells.stepX() / 2 : 0,
+                    cells.at(orientation).stream()
+                            .flatMapToLong(box -> LongStream.of(box.minX(), box.maxX(), box.minY(), box.maxY()))
+                            .toArray(),
                     false);
         }
         return plain(shape, lowX, ENDLESS, lowY, highY);
     }
 
     private static Region plain(Box shape, long minX, long maxX, long minY, long maxY) {
-        return new Region(shape.maxX(), minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, false);
+        return new Region(shape.maxX(), minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, NOTHING, false);
     }
 
     private static Region union(Box shape, Region one, Region other) {
@@ -146,7 +167,7 @@ final class Region {
                 0,
                 0,
                 0,
-                0,
+                NOTHING,
                 false,
                 Arrays.copyOf(rows, n));
     }
@@ -162,12 +183,12 @@ final class Region {
     /** Returns the same region with its lattice moved. */
     Region moved(Point by) {
         Point origin = new Point(originX, originY).plus(by);
-        return new Region(shapeEnd, minX, maxX, minY, maxY, origin, stepX, stepY, drop, tolerance, laid, rows);
+        return new Region(shapeEnd, minX, maxX, minY, maxY, origin, stepX, stepY, drop, about, laid, rows);
     }
 
     /** Returns the same region without its lattice. */
     Region everywhere() {
-        return new Region(shapeEnd, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, 0, laid, rows);
+        return new Region(shapeEnd, minX, maxX, minY, maxY, Point.ORIGIN, 0, 0, 0, NOTHING, laid, rows);
     }
 
     /** Returns the part of the region that lies in a box of positions. */
@@ -192,7 +213,7 @@ final class Region {
                 stepX,
                 stepY,
                 drop,
-                tolerance,
+                about,
                 laid,
                 Arrays.copyOf(cut, n));
     }
@@ -241,7 +262,10 @@ final class Region {
         return maxX < ENDLESS;
     }
 
-    /** Returns the cells within a strip of some length as minX, maxX, minY, maxY, …, by x and then y. */
+    /**
+     * Returns the cells within a strip of some length as minX, maxX, minY, maxY, …: those of one rectangle about lattice points
+     * by x and then y.
+     */
     long[] cells(long length) {
         long endX = maxX(length);
         if (minX > endX || minY > maxY) {
@@ -259,28 +283,30 @@ final class Region {
         }
         long[] cells = new long[64];
         int n = 0;
-        long firstColumn = stepX == 0 ? 0 : Math.floorDiv(minX - tolerance - originX - drop, stepX);
-        long lastColumn = stepX == 0 ? 0 : Math.floorDiv(endX + tolerance - originX, stepX);
-        long firstRow = stepY == 0 ? 0 : Math.floorDiv(minY - tolerance - originY, stepY);
-        long lastRow = stepY == 0 ? 0 : Math.floorDiv(maxY + tolerance - originY, stepY);
-        for (long i = firstColumn; i <= lastColumn; i++) {
-            for (int odd = 0; odd < (drop > 0 ? 2 : 1); odd++) {
-                long x = originX + i * stepX + odd * drop;
-                long x0 = stepX == 0 ? minX : Math.max(minX, x - tolerance);
-                long x1 = stepX == 0 ? endX : Math.min(endX, x + tolerance);
-                for (long j = firstRow; j <= lastRow; j++) {
-                    long y = originY + j * stepY;
-                    long y0 = stepY == 0 ? minY : Math.max(minY, y - tolerance);
-                    long y1 = stepY == 0 ? maxY : Math.min(maxY, y + tolerance);
-                    if ((drop == 0 || stepY == 0 || Math.floorMod(j, 2) == odd) && x0 <= x1 && y0 <= y1) {
-                        if (n == cells.length) {
-                            cells = Arrays.copyOf(cells, 2 * n);
+        for (int k = 0; k < about.length; k += 4) {
+            long firstColumn = stepX == 0 ? 0 : Math.floorDiv(minX - about[k + 1] - originX - drop, stepX);
+            long lastColumn = stepX == 0 ? 0 : Math.floorDiv(endX - about[k] - originX, stepX);
+            long firstRow = stepY == 0 ? 0 : Math.floorDiv(minY - about[k + 3] - originY, stepY);
+            long lastRow = stepY == 0 ? 0 : Math.floorDiv(maxY - about[k + 2] - originY, stepY);
+            for (long i = firstColumn; i <= lastColumn; i++) {
+                for (int odd = 0; odd < (drop > 0 ? 2 : 1); odd++) {
+                    long x = originX + i * stepX + odd * drop;
+                    long x0 = Math.max(minX, x + about[k]);
+                    long x1 = Math.min(endX, x + about[k + 1]);
+                    for (long j = firstRow; j <= lastRow; j++) {
+                        long y = originY + j * stepY;
+                        long y0 = Math.max(minY, y + about[k + 2]);
+                        long y1 = Math.min(maxY, y + about[k + 3]);
+                        if ((drop == 0 || stepY == 0 || Math.floorMod(j, 2) == odd) && x0 <= x1 && y0 <= y1) {
+                            if (n == cells.length) {
+                                cells = Arrays.copyOf(cells, 2 * n);
+                            }
+                            cells[n] = x0;
+                            cells[n + 1] = x1;
+                            cells[n + 2] = y0;
+                            cells[n + 3] = y1;
+                            n += 4;
                         }
-                        cells[n] = x0;
-                        cells[n + 1] = x1;
-                        cells[n + 2] = y0;
-                        cells[n + 3] = y1;
-                        n += 4;
                     }
                 }
             }
@@ -300,12 +326,20 @@ final class Region {
             }
             return inside;
         }
-        long row = stepY == 0 ? 0 : Math.floorDiv(y + tolerance - originY, stepY);
-        boolean onRow = stepY == 0 || y - (originY + row * stepY) <= tolerance;
-        long start = originX + (drop > 0 && Math.floorMod(row, 2) == 1 ? drop : 0);
-        boolean onColumn = stepX == 0
-                || Math.floorMod(x + tolerance - start, stepX) <= 2 * tolerance
-                || (stepY == 0 && Math.floorMod(x + tolerance - start - drop, stepX) <= 2 * tolerance);
-        return onRow && onColumn;
+        for (int k = 0; k < about.length; k += 4) {
+            long firstRow = stepY == 0 ? 0 : -Math.floorDiv(about[k + 3] - y + originY, stepY);
+            long lastRow = stepY == 0 ? 0 : Math.floorDiv(y - about[k + 2] - originY, stepY);
+            for (long row = firstRow; row <= lastRow; row++) {
+                long into = x - about[k] - originX;
+                long wide = about[k + 1] - about[k];
+                boolean even = stepX == 0 || Math.floorMod(into, stepX) <= wide;
+                boolean odd = stepX > 0 && drop > 0 && Math.floorMod(into - drop, stepX) <= wide;
+                boolean dropped = drop > 0 && Math.floorMod(row, 2) == 1;
+                if ((even && !dropped) || (odd && (dropped || stepY == 0))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 }

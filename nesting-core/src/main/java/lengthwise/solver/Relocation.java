@@ -113,10 +113,11 @@ final class Relocation {
     /** Looks at the middle of every cell; of one that is long some way, at the local minima along it. */
     private void lookInCells(int piece, Variant variant, double[] cells) {
         double left = cells[0];
-        double right = cells[cells.length - 3];
+        double right = cells[1];
         double bottom = Double.MAX_VALUE;
         double top = -Double.MAX_VALUE;
         for (int c = 0; c < cells.length; c += 4) {
+            left = Math.min(left, cells[c]);
             right = Math.max(right, cells[c + 1]);
             bottom = Math.min(bottom, cells[c + 2]);
             top = Math.max(top, cells[c + 3]);

@@ -273,15 +273,10 @@ final class Sections {
 
     private static PlacementDomain moved(PlacementDomain domain, Point by) {
         if (domain.positions() instanceof Positions.Lattice lattice) {
-            return new PlacementDomain(
-                    domain.orientations(),
-                    new Positions.Lattice(
-                            lattice.anchor(),
-                            lattice.origin().plus(by),
-                            lattice.stepX(),
-                            lattice.stepY(),
-                            lattice.halfDrop(),
-                            lattice.tolerance()));
+            return new PlacementDomain(domain.orientations(), lattice.moved(by));
+        }
+        if (domain.positions() instanceof Positions.Cells cells) {
+            return new PlacementDomain(domain.orientations(), cells.moved(by));
         }
         return domain;
     }

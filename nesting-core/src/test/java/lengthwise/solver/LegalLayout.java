@@ -7,6 +7,7 @@ import lengthwise.geometry.Box;
 import lengthwise.geometry.JtsOracle;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
+import lengthwise.geometry.Pose;
 import lengthwise.geometry.QuarterTurn;
 import lengthwise.rules.Bond;
 import lengthwise.rules.Demand;
@@ -116,7 +117,32 @@ final class LegalLayout {
         } else if (positions instanceof Positions.Lattice lattice) {
             Point at = layout.poses().get(i).apply(lattice.anchor()).minus(lattice.origin());
             checkOnLattice(i, at, lattice, lattice.tolerance());
+        } else if (positions instanceof Positions.Cells cells) {
+            assertThat(isInCells(layout.poses().get(i), cells))
+                    .as("demand %d in a cell: %s", i, layout.poses().get(i))
+                    .isTrue();
         }
+    }
+
+    /** Looks at every lattice point from which a box could reach the pose. */
+    private static boolean isInCells(Pose pose, Positions.Cells cells) {
+        for (Box box : cells.at(pose.orientation())) {
+            Point from = pose.offset().minus(cells.origin());
+            for (long j = (from.y() - box.maxY()) / cells.stepY() - 1;
+                    j * cells.stepY() <= from.y() - box.minY();
+                    j++) {
+                long drop = cells.halfDrop() && j % 2 != 0 ? cells.stepX() / 2 : 0;
+                for (long i = (from.x() - box.maxX()) / cells.stepX() - 2;
+                        i * cells.stepX() + drop <= from.x() - box.minX();
+                        i++) {
+                    if (box.moved(new Point(i * cells.stepX() + drop, j * cells.stepY()))
+                            .contains(from)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
     private static void checkOnLattice(int i, Point at, Positions.Lattice lattice, long tolerance) {

@@ -43,6 +43,12 @@ class StripSearchTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
+    void cellsAboutLatticePointsAreKept(long seed) {
+        check(Tasks.inCells(seed, 18, seed % 2 == 0 ? 0 : 3_000), seed, 60);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
     void latticesThatMoveTogetherStayTogether(long seed) {
         check(Tasks.phased(seed, 18, seed % 2 == 0 ? 0 : 3_000), seed, 60);
     }

@@ -1,8 +1,11 @@
 package lengthwise.solver;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
@@ -76,6 +79,30 @@ final class Tasks {
             bonds.add(new Bond.SamePhase(members, mirrored));
         }
         return new LayoutTask(900_000, demands, List.of(), bonds);
+    }
+
+    /** Returns a task in which half of the pieces lie in boxes of many sizes about lattice points, others for each turn. */
+    static LayoutTask inCells(long seed, int pieces, long gap) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Demand> demands = new ArrayList<>();
+        for (Demand demand : stars(seed, pieces, gap).demands()) {
+            Map<Orientation, List<Box>> boxes = new LinkedHashMap<>();
+            for (Orientation way : demand.domain().orientations()) {
+                List<Box> some = new ArrayList<>();
+                for (int k = random.nextInt(1, 5); k > 0; k--) {
+                    long x = random.nextLong(-90_000, 90_000);
+                    long y = random.nextLong(-90_000, 90_000);
+                    some.add(new Box(x, y, x + random.nextLong(60_000), y + random.nextLong(60_000)));
+                }
+                boxes.put(way, some);
+            }
+            Positions cells =
+                    new Positions.Cells(new Point(5_000, 9_000), 120_000, 80_000, random.nextBoolean(), boxes);
+            PlacementDomain domain =
+                    random.nextBoolean() ? new PlacementDomain(demand.domain().orientations(), cells) : demand.domain();
+            demands.add(new Demand(demand.outline(), domain, gap));
+        }
+        return of(900_000, demands);
     }
 
     /** Returns a task in which every kind of domain, an obstacle and a bond occur. */

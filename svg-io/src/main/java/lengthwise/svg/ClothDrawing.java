@@ -99,6 +99,11 @@ final class ClothDrawing {
         }
     }
 
+    /** What of the print pieces keep off or on is drawn over them, where it can be compared. */
+    void motifs() {
+        MotifShapes.draw(marker, corner, strokes);
+    }
+
     /** Lines along the cloth that pieces are keyed to or kept between, each once. */
     private void ties() {
         TreeMap<Length, String> lines = new TreeMap<>();

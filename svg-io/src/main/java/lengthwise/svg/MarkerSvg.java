@@ -132,6 +132,7 @@ public final class MarkerSvg {
         }
         svg.close().line();
         cloth.sharedCuts();
+        cloth.motifs();
         svg.close().line();
         return svg.toString();
     }
