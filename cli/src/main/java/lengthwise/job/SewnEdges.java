@@ -210,6 +210,9 @@ public record SewnEdges(Map<String, LengthRule> lengths, List<MeasuredEdge> meas
                 Measured measured = edges.between(ends.from(), ends.to(), ends.past());
                 refuseElsewhere(part.piece(), edges, page, size, ends.from(), key + ".from");
                 refuseElsewhere(part.piece(), edges, page, size, ends.to(), key + ".to");
+                if (ends.past().isPresent()) {
+                    refuseElsewhere(part.piece(), edges, page, size, ends.past().get(), key + ".past");
+                }
                 return measured;
             } catch (DrawingException unclear) {
                 throw complaints.at(

@@ -17,6 +17,7 @@ import lengthwise.model.LengthWords;
 import lengthwise.plan.Purchase;
 import lengthwise.workshop.BindingCloth;
 import lengthwise.workshop.ElasticWidth;
+import lengthwise.workshop.MeasuredEdge;
 import lengthwise.workshop.ShoppingList;
 import lengthwise.workshop.ShoppingList.Amount;
 import lengthwise.workshop.ShoppingList.Kind;
@@ -81,6 +82,7 @@ public final class Shopping {
         elastic();
         thread();
         labels();
+        noteCutLines();
         return new ShoppingList(
                 job.title(),
                 version,
@@ -90,6 +92,21 @@ public final class Shopping {
                 bindings,
                 edges.measured(),
                 List.copyOf(notes));
+    }
+
+    /** Round a curve, the cut line is longer or shorter than what is sewn. */
+    private void noteCutLines() {
+        String cut = edges.measured().stream()
+                .filter(edge -> edge.along() == MeasuredEdge.Along.CUT_LINE
+                        && edge.stated().isEmpty())
+                .map(MeasuredEdge::edge)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!cut.isEmpty()) {
+            notes.add(
+                    "On the cut line an edge is as long as where it is sewn (%s); with a sew line drawn it is measured there."
+                            .formatted(cut));
+        }
     }
 
     private void fabric(Fabric fabric, Purchase marker) throws JobException {

@@ -4,13 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** A DXF drawing stands wherever an SVG drawing can. */
-class DxfDrawingTest {
+class DxfDrawingTest extends DrawingOfAKind {
     /** A rectangle of 4 by 8 units on a layer named as the piece, with a grain line. */
     private static final String ENTITIES = String.join(
             "\n",
@@ -20,14 +16,12 @@ class DxfDrawingTest {
 
     private static final String INCHES = "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n1\n0\nENDSEC\n";
 
-    @TempDir
-    private Path folder;
+    DxfDrawingTest() {
+        super("plover.dxf", "plover");
+    }
 
-    private JobFolder job = new JobFolder(Path.of(""));
-
-    @BeforeEach
+    @Override
     void draw() throws IOException {
-        job = new JobFolder(folder);
         job.write("plover.dxf", INCHES + ENTITIES);
         job.write("unsaid.dxf", ENTITIES);
     }
@@ -40,29 +34,6 @@ class DxfDrawingTest {
         System.arraycopy(more, 0, all, words.length + 1, more.length);
         all[all.length - 1] = "--stacktrace";
         return job.run(all);
-    }
-
-    @Test
-    void inspectShowsItsPieces() {
-        assertThat(job.run("inspect", job.path("plover.dxf"))).isZero();
-        assertThat(job.said()).contains("plover", "101.6 × 203.2", "4.00 × 8.00", "90.0°");
-    }
-
-    @Test
-    void aJobLaysIt() throws IOException {
-        job.write("job.yaml", """
-                version: 1
-                drawings: [{file: plover.dxf, arrow-means: grain}]
-                fabrics:
-                  cloth: {for: shell, width: 60 cm, direction: either-way}
-                pieces:
-                  plover: {cut: {shell: 2}}
-                order:
-                  - {make: 1}
-                """);
-        assertThat(marker(job.path("job.yaml"))).as(job.said()).isZero();
-        assertThat(job.check("markers/cloth.svg")).as(job.said()).isZero();
-        assertThat(job.said()).contains("2 contours");
     }
 
     /** The unit is asked for, with the key of the answer; both answers are taken. */

@@ -80,6 +80,8 @@ class EdgesTest {
                 .containsPattern("\"kind\":\"elastic\".*?\"used_mm\":534\\.0[67]\\d,\"buy_mm\":535\\.000");
         assertThat(here.read("out/shopping.html"))
                 .contains("Edges measured on the drawing", "brief from corner 2 to corner 3", "cut line");
+        assertThat(here.read("out/shopping.txt"))
+                .contains("Assumed: On the cut line an edge is as long as where it is sewn (leg)");
         assertThat(here.read("out/shopping.txt")).contains("leg   S     15.7 cm (6 1/8 in)");
     }
 
@@ -88,6 +90,7 @@ class EdgesTest {
     void theAllowanceThatTheJobAddsIsNotMeasured() throws IOException {
         assertThat(shop("leg", LEG + "}", "1 cm")).as(here.said()).isZero();
         assertThat(json()).containsPattern("\"size\":\"S\",\"drawn_mm\":157\\.0[78]\\d,\"along\":\"sew-line\"");
+        assertThat(here.read("out/shopping.txt")).doesNotContain("cut line");
     }
 
     /** The waist ends on the fold: opened, 2 · 100 mm and 2 · 120 mm. All round the half there are both edges, twice. */

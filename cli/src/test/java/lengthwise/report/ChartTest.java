@@ -134,19 +134,7 @@ class ChartTest {
         }
         strips.add("M2000 0L2600 0L2600 900L2000 900Z");
         assertThat(ChartDrawing.thickness(strips.get(0))).isCloseTo(2 * 32 * 460 / (2.0 * (32 + 460)), within(1e-9));
-        Cell found = cell(6_000_000, 1500);
-        Cloth cloth = cloth(() -> new Cell(
-                found.marker(),
-                found.lowerBound(),
-                found.needed(),
-                found.efficiency(),
-                found.cuttable(),
-                found.laid(),
-                found.laidWidth(),
-                false,
-                Optional.empty(),
-                strips,
-                ""));
+        Cloth cloth = cloth(() -> onNoOtherWidth(cell(6_000_000, 1500), strips));
         // 6 m are drawn 40 mm long: 1 to 150, and 0.12 mm of line are 18 mm of cloth
         List<Double> lines = Pattern.compile("<path stroke-width=\"([0-9.]+)\" d=\"M([0-9]+) ")
                 .matcher(ChartDrawing.file(new Chart("tunic", "1", List.of(cloth))))
@@ -164,18 +152,7 @@ class ChartTest {
         long[] next = {0};
         Cloth settled = cloth(() -> {
                     Cell found = cell(++next[0] * 1000, 900);
-                    return new Cell(
-                            found.marker(),
-                            found.lowerBound(),
-                            found.needed(),
-                            found.efficiency(),
-                            found.cuttable(),
-                            found.laid(),
-                            found.laidWidth(),
-                            false,
-                            Optional.empty(),
-                            found.outlines(),
-                            "");
+                    return onNoOtherWidth(found, found.outlines());
                 })
                 .settled(WiderFabric.TAKES_THE_SAME);
         assertThat(settled.cell(0, 3, 0).marker()).isEqualTo(new Length(10_000));
@@ -208,6 +185,22 @@ class ChartTest {
                 List.of(Direction.EITHER_WAY, Direction.ONE_WAY_PER_GARMENT, Direction.ONE_WAY),
                 List.of("M"),
                 List.of(row));
+    }
+
+    /** Returns the cell with other outlines, of a marker that lies on no wider cloth. */
+    private static Cell onNoOtherWidth(Cell found, List<String> outlines) {
+        return new Cell(
+                found.marker(),
+                found.lowerBound(),
+                found.needed(),
+                found.efficiency(),
+                found.cuttable(),
+                found.laid(),
+                found.laidWidth(),
+                false,
+                Optional.empty(),
+                outlines,
+                "");
     }
 
     private static Cell cell(long micrometres, double width) {

@@ -1,21 +1,17 @@
 package lengthwise.dxf;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.testing.Damage;
+import lengthwise.testing.DamagedFiles;
 import lengthwise.testing.Decoys;
 import lengthwise.testing.Mutants;
 import lengthwise.testing.WholeFiles;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** Drawings that were damaged, some of which refer to other files: pieces or one line, and nothing else is opened. */
-class MutatedDxfTest {
+class MutatedDxfTest extends DamagedFiles {
     private static final Damage DAMAGE = Damage.toLines(
             "%%%",
             "\\S",
@@ -39,27 +35,8 @@ class MutatedDxfTest {
             "42",
             "70");
 
-    @TempDir
-    Path folder;
-
-    @Test
-    void damagedDrawings() throws Exception {
-        try (Decoys decoys = new Decoys(folder)) {
-            drawings(decoys).few(1);
-            decoys.assertUntouched();
-        }
-    }
-
-    @Tag("long")
-    @Test
-    void damagedDrawingsForAnHour() throws Exception {
-        try (Decoys decoys = new Decoys(folder)) {
-            drawings(decoys).many();
-            decoys.assertUntouched();
-        }
-    }
-
-    private static Mutants drawings(Decoys decoys) throws Exception {
+    @Override
+    protected Mutants files(Decoys decoys) throws Exception {
         List<byte[]> whole = new ArrayList<>(WholeFiles.endingWith(".dxf", 1 << 20, "/cases", "/dxf"));
         for (String name : decoys.names()) {
             // A block that stands in another file (flag 4), and a picture.

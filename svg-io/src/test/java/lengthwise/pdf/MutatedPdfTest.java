@@ -1,6 +1,5 @@
 package lengthwise.pdf;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,16 +9,13 @@ import lengthwise.drawing.PageGrid;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.model.Length;
 import lengthwise.testing.Damage;
+import lengthwise.testing.DamagedFiles;
 import lengthwise.testing.Decoys;
 import lengthwise.testing.Mutants;
 import lengthwise.testing.SampleMarkers;
 import lengthwise.testing.WholeFiles;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** Files that were damaged, some of which refer to other files: pieces or one line, and nothing else is opened. */
-class MutatedPdfTest {
+class MutatedPdfTest extends DamagedFiles {
     private static final Damage DAMAGE = Damage.toWords(
             "null",
             "true",
@@ -59,28 +55,9 @@ class MutatedPdfTest {
             "/Rotate 45",
             "/UserUnit 99999999");
 
-    @TempDir
-    Path folder;
-
-    @Test
-    void damagedFiles() throws Exception {
-        try (Decoys decoys = new Decoys(folder)) {
-            files(decoys).few(1);
-            decoys.assertUntouched();
-        }
-    }
-
-    @Tag("long")
-    @Test
-    void damagedFilesForAnHour() throws Exception {
-        try (Decoys decoys = new Decoys(folder)) {
-            files(decoys).many();
-            decoys.assertUntouched();
-        }
-    }
-
     /** The cases, a print of our own, files with layers, lettering, forms and tiles, and references to elsewhere. */
-    private static Mutants files(Decoys decoys) throws Exception {
+    @Override
+    protected Mutants files(Decoys decoys) throws Exception {
         List<byte[]> whole = new ArrayList<>(WholeFiles.endingWith(".pdf", 1 << 20, "/cases"));
         whole.add(PdfReaderTest.layered("/OFF [LARGE]"));
         whole.add(PdfReaderTest.lettered());

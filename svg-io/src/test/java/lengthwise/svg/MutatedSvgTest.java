@@ -14,16 +14,16 @@ import lengthwise.drawing.DrawnPiece;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.testing.Damage;
+import lengthwise.testing.DamagedFiles;
 import lengthwise.testing.Decoys;
 import lengthwise.testing.Mutants;
 import lengthwise.testing.SampleMarkers;
 import lengthwise.testing.WholeFiles;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** Drawings and markers that were damaged, and such that refer to other files: pieces or one line, and nothing else is opened. */
-class MutatedSvgTest {
+/** Markers beside the drawings; and that what the decoys are there for works. */
+class MutatedSvgTest extends DamagedFiles {
     private static final String GOOD = "<rect id=\"good\" x=\"20\" y=\"20\" width=\"120\" height=\"60\"/>";
 
     private static final Damage DAMAGE = Damage.toElements(
@@ -59,26 +59,6 @@ class MutatedSvgTest {
             "transform",
             "viewBox",
             "d");
-
-    @TempDir
-    Path folder;
-
-    @Test
-    void damagedDrawings() throws Exception {
-        try (Decoys decoys = new Decoys(folder)) {
-            drawings(decoys).few(1);
-            decoys.assertUntouched();
-        }
-    }
-
-    @Tag("long")
-    @Test
-    void damagedDrawingsForAnHour() throws Exception {
-        try (Decoys decoys = new Decoys(folder)) {
-            drawings(decoys).many();
-            decoys.assertUntouched();
-        }
-    }
 
     /** Markers as {@code check}, {@code print} and {@code export} read them. */
     @Test
@@ -126,7 +106,8 @@ class MutatedSvgTest {
         }
     }
 
-    private Mutants drawings(Decoys decoys) throws Exception {
+    @Override
+    protected Mutants files(Decoys decoys) throws Exception {
         List<byte[]> whole = new ArrayList<>(WholeFiles.endingWith(".svg", 100_000, "/cases"));
         referring(decoys).forEach(drawing -> whole.add(drawing.getBytes(StandardCharsets.UTF_8)));
         Path file = folder.resolve("drawing.svg");
