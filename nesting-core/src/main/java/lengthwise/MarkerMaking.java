@@ -218,7 +218,7 @@ public final class MarkerMaking {
                 : Optional.empty();
     }
 
-    private static Marker marker(MarkerOrder order, Ruling.Task ruled, Layout layout) {
+    static Marker marker(MarkerOrder order, Ruling.Task ruled, Layout layout) {
         List<Placement> placements = IntStream.range(0, ruled.items().size())
                 .mapToObj(
                         i -> new Placement(ruled.items().get(i), layout.poses().get(i)))

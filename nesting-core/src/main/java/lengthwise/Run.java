@@ -19,6 +19,7 @@ import lengthwise.workshop.StashDraw;
  * @param customers what is made for whom, in the order of the order
  * @param shopping all that has to be bought, where the job says what its garments are sewn with
  * @param drawn what is cut from the stash
+ * @param shared for each purpose that several pieces of cloth are for, how its order was shared out
  */
 public record Run(
         String job,
@@ -30,8 +31,9 @@ public record Run(
         List<String> warnings,
         List<MadeToMeasure> customers,
         Optional<ShoppingList> shopping,
-        List<StashDraw> drawn) {
-    /** A run for nobody by name. */
+        List<StashDraw> drawn,
+        List<SharedRun> shared) {
+    /** A run for nobody by name, on one piece of cloth for each purpose. */
     public Run(
             String job,
             String version,
@@ -40,13 +42,34 @@ public record Run(
             boolean reproducible,
             List<FabricRun> fabrics,
             List<String> warnings) {
-        this(job, version, seed, workers, reproducible, fabrics, warnings, List.of(), Optional.empty(), List.of());
+        this(
+                job,
+                version,
+                seed,
+                workers,
+                reproducible,
+                fabrics,
+                warnings,
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of());
     }
 
     /** Returns the same run, cut from the stash. */
     public Run drawing(List<StashDraw> cloths) {
         return new Run(
-                job, version, seed, workers, reproducible, fabrics, warnings, customers, shopping, List.copyOf(cloths));
+                job,
+                version,
+                seed,
+                workers,
+                reproducible,
+                fabrics,
+                warnings,
+                customers,
+                shopping,
+                List.copyOf(cloths),
+                shared);
     }
 
     /** Returns what is cut from the stash for a fabric. */

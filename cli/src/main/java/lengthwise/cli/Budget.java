@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import lengthwise.job.Orders;
 import lengthwise.job.Orders.FabricOrder;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.SharedOrder;
 import lengthwise.solver.Search;
 import lengthwise.solver.StopRule;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,9 @@ final class Budget {
     private static final double CHOOSING = 0.5;
 
     private static final double OVERTIME = 0.1;
+
+    /** Sharing orders out over several pieces of cloth gets this part of the time. */
+    private static final double SHARING_OUT = 0.4;
 
     /** However little is left of that, one look takes no more than this part of it. */
     private static final double ONE_LOOK = 0.5;
@@ -44,7 +48,12 @@ final class Budget {
 
     Budget(Orders orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
         this(
-                orders.fabrics().stream().mapToDouble(Budget::weight).sum(),
+                orders.fabrics().stream().mapToDouble(Budget::weight).sum()
+                        + ASIDE
+                                * orders.shared().stream()
+                                        .flatMap(shared -> shared.bought().stream())
+                                        .mapToDouble(Budget::deserved)
+                                        .sum(),
                 orders.fabrics().stream()
                         .map(FabricOrder::order)
                         .mapToDouble(Budget::deserved)
@@ -75,6 +84,23 @@ final class Budget {
     /** Returns the seconds that are thought enough for a marker of an order. */
     static double enough(MarkerOrder order) {
         return Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, deserved(order)));
+    }
+
+    /**
+     * Returns the search that shares an order out over several pieces of cloth. Where no time is said it comes on top of what
+     * the markers get; where rounds alone count, it is without end, and ends when all has been tried.
+     *
+     * @param count how many orders are to be shared out
+     */
+    static Search sharingOut(
+            SharedOrder shared, int count, @Nullable Double seconds, @Nullable Long iterations, long seed) {
+        if (seconds == null && iterations != null) {
+            return Search.of(progress -> 0, seed, 1);
+        }
+        double most = seconds != null
+                ? SHARING_OUT * seconds / count
+                : SHARING_OUT * enough(shared.cloths().get(0));
+        return Search.of(StopRule.elapsed(Duration.ofMillis((long) (1000 * most) + 1)), seed, 1);
     }
 
     private static double weight(FabricOrder fabric) {

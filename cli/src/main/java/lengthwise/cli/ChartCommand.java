@@ -120,6 +120,7 @@ final class ChartCommand implements Callable<Integer> {
             throws JobException, IOException, Estimating.RejectedException {
         Job job = file.job();
         Orders orders = Orders.of(file);
+        orders.refuseShared("A chart");
         orders.warnings().forEach(warning -> err.println("warning: " + warning));
         List<Row> rows = rows(job);
         List<Sheet> sheets = sheets(job, orders, err);

@@ -108,6 +108,7 @@ final class EstimateCommand implements Callable<Integer> {
 
     private ExitCode estimate(Job job, Orders orders, PrintWriter err)
             throws JobException, IOException, Estimating.RejectedException {
+        orders.refuseShared("An estimate");
         List<String> warnings = new ArrayList<>(orders.warnings());
         warnings.addAll(Shopping.leftOut(job));
         List<Question> questions = questions(job, orders, warnings);

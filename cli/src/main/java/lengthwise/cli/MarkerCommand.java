@@ -346,9 +346,15 @@ final class MarkerCommand implements Callable<Integer> {
         List<String> warnings = new ArrayList<>(orders.warnings());
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
+            Allotted allotted = Allotted.of(orders, known, time, searching, interrupt::isRequested);
+            if (!orders.shared().isEmpty() && interrupt.isRequested()) {
+                return ExitCode.INTERRUPTED;
+            }
             List<FabricRun> runs = new ArrayList<>();
-            Budget budget = new Budget(orders, time, searching.iterations, InstantSource.system());
-            for (Orders.FabricOrder fabric : orders.fabrics()) {
+            Budget budget =
+                    new Budget(allotted.orders(), allotted.seconds(), searching.iterations, InstantSource.system());
+            for (Orders.FabricOrder given : allotted.orders().fabrics()) {
+                Orders.FabricOrder fabric = Allotted.withFillersLeft(given, runs);
                 if (!fabric.order().cutAlready().spoilt().isEmpty()) {
                     Search waste = budget.oneByOne(fabric.order(), searching.seed, searching.workers)
                             .cancelledBy(interrupt::isRequested);
@@ -361,7 +367,7 @@ final class MarkerCommand implements Callable<Integer> {
                 line.start();
                 Search search = budget.next(fabric.order(), searching.seed, searching.workers)
                         .cancelledBy(interrupt::isRequested);
-                Marker begun = known.get(fabric.order().fabric().name());
+                Marker begun = allotted.begun().get(fabric.order().fabric().name());
                 Search watched = search.watchedBy(event -> line.event(event, search));
                 BiConsumer<Marker, Progress> watcher =
                         (marker, progress) -> line.better(marker.length(), marker.efficiency());
@@ -374,16 +380,12 @@ final class MarkerCommand implements Callable<Integer> {
                     return ExitCode.NO_MARKER;
                 }
                 if (answer instanceof MarkerAnswer.TooLong tooLong) {
-                    err.print(ShortOfCloth.words(tooLong));
+                    err.print(ShortOfCloth.words(tooLong, allotted.beside(fabric.order())));
                     err.flush();
                     return ExitCode.NO_MARKER;
                 }
                 if (answer instanceof MarkerAnswer.Rejected rejected) {
-                    err.println(
-                            "lengthwise: the marker for %s did not pass the check, a fault of ours; nothing is written."
-                                    .formatted(fabric.order().fabric().name()));
-                    rejected.violations().stream().map(Violation::sentence).forEach(err::println);
-                    return ExitCode.CHECK_FAILED;
+                    return rejected("the marker for " + fabric.order().fabric().name(), rejected.violations(), err);
                 }
                 MarkerAnswer.Made made = (MarkerAnswer.Made) answer;
                 Filling filling = fabric.order().fillers().isEmpty()
@@ -397,6 +399,10 @@ final class MarkerCommand implements Callable<Integer> {
                     line.after("now what its rules cost, by shorter searches");
                 }
                 runs.add(run(costs.withOtherChoice(fabric, made), made, filling, costs.of(fabric, made)));
+            }
+            List<Violation> together = allotted.violations(runs);
+            if (!together.isEmpty()) {
+                return rejected("what the markers hold together", together, err);
             }
             boolean reproducible =
                     searching.seconds == null && searching.iterations != null && !interrupt.isRequested();
@@ -419,7 +425,8 @@ final class MarkerCommand implements Callable<Integer> {
                                                     one.marker().order().fabric(), one.purchase()))
                                             .toList(),
                                     Version.number())),
-                    List.of());
+                    List.of(),
+                    allotted.shared(runs, budget, searching, interrupt::isRequested));
             Run run = cloth.isPresent() ? laid.drawing(cloth.get().drawn(laid, job)) : laid;
             if (cloth.isPresent()) {
                 cloth.get().writesTo(out);
@@ -436,11 +443,18 @@ final class MarkerCommand implements Callable<Integer> {
             if (cloth.isPresent()) {
                 cloth.get().spend(run, job, out, err);
             }
+            RunFiles.leftFromBefore(run, out).forEach(warning -> err.println("warning: " + warning));
             spec.commandLine().getOut().print(ReportTable.of(run));
             spec.commandLine().getOut().flush();
             err.println("Written to " + out + ": see report.html.");
             return interrupt.isRequested() ? ExitCode.INTERRUPTED : ExitCode.DONE;
         }
+    }
+
+    private static ExitCode rejected(String what, List<Violation> violations, PrintWriter err) {
+        err.println("lengthwise: %s did not pass the check, a fault of ours; nothing is written.".formatted(what));
+        violations.stream().map(Violation::sentence).forEach(err::println);
+        return ExitCode.CHECK_FAILED;
     }
 
     /** The filled job file is the maker's to edit: one that is there already is never written over. */

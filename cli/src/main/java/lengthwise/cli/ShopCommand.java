@@ -84,6 +84,7 @@ final class ShopCommand implements Callable<Integer> {
 
     private ExitCode shop(Job job, Orders orders, PrintWriter err)
             throws JobException, IOException, Estimating.RejectedException {
+        orders.refuseShared("A shopping list by itself");
         // What is wrong with the list shows before the search.
         Shopping.of(job, orders.edges(), List.of(), Version.number());
         orders.warnings().forEach(warning -> err.println("warning: " + warning));

@@ -61,6 +61,7 @@ final class FabricReading {
                             "border",
                             "zones",
                             "shade",
+                            "keep-together",
                             "flaws",
                             "length",
                             "outline",
@@ -150,7 +151,8 @@ final class FabricReading {
         return new Across(
                 fabric.read("border", e -> border(e, width)),
                 fabric.read("zones", e -> zones(e, width)).orElse(List.of()),
-                fabric.read("shade", e -> shade(e, width)));
+                fabric.read("shade", e -> shade(e, width)),
+                isYes(fabric, "keep-together"));
     }
 
     private Shade shade(Entry entry, Length width) throws JobException {

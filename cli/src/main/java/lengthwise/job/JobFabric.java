@@ -122,6 +122,11 @@ public record JobFabric(
         return buying.widths().isEmpty() ? List.of(new JobBuying.Offer(width, Optional.empty())) : buying.widths();
     }
 
+    /** Says whether there is just so much of it; what comes from the stash is there too. */
+    public boolean isOnHand() {
+        return there.isPresent() || buying.from().isPresent();
+    }
+
     /** Returns how far from the near selvedge the farthest place lies that the job names: a narrower cloth has no such place. */
     public Length reach() {
         Length zones = across.zones().stream().map(Zone::to).reduce(Length.ZERO, Length::max);
@@ -165,10 +170,12 @@ public record JobFabric(
      * What is not the same all over the cloth.
      *
      * @param shade measured on the table
+     * @param keepTogether whether all that a garment needs is cut from one piece of cloth, where several are for one purpose
      */
-    public record Across(Optional<Border> border, List<Zone> zones, Optional<Shade> shade) {
+    public record Across(Optional<Border> border, List<Zone> zones, Optional<Shade> shade, boolean keepTogether) {
         /** Nothing is said. */
-        public static final Across UNSAID = new Across(Optional.empty(), List.of(), Optional.empty());
+        public static final Across UNSAID =
+                new Across(Optional.empty(), List.of(), Optional.empty(), /* keepTogether= */ false);
 
         public Across {
             zones = List.copyOf(zones);

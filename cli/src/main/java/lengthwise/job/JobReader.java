@@ -99,7 +99,7 @@ public final class JobReader {
 
     private Job job(String defaultTitle) throws JobException {
         List<JobFabric> fabrics = fabrics(keys.need("fabrics", "and under it each fabric by its name, with its width"));
-        List<String> roles = fabrics.stream().map(JobFabric::role).toList();
+        List<String> roles = fabrics.stream().map(JobFabric::role).distinct().toList();
         PieceReading pieceReading = new PieceReading(measuring, roles);
         List<JobPiece> pieces = new ArrayList<>();
         if (keys.get("pieces").isPresent()) {
@@ -234,7 +234,7 @@ public final class JobReader {
 
     private List<JobFabric> fabrics(Entry entry) throws JobException {
         FabricReading reading = new FabricReading(measuring);
-        Map<String, JobFabric> byRole = new LinkedHashMap<>();
+        List<JobFabric> fabrics = new ArrayList<>();
         Map<String, String> byFileName = new LinkedHashMap<>();
         Map<String, Entry> items = entry.named("reef-print: {width: 150 cm}");
         if (items.size() > MOST_FABRICS) {
@@ -242,20 +242,45 @@ public final class JobReader {
         }
         for (Entry item : items.values()) {
             JobFabric fabric = reading.read(item);
-            JobFabric same = byRole.putIfAbsent(fabric.role(), fabric);
-            if (same != null) {
-                throw item.keyError("%s and %s are both for %s; give each fabric a role of its own (for:)"
-                        .formatted(same.name(), fabric.name(), fabric.role()));
-            }
+            refuseUnshared(item, fabric, fabrics);
+            fabrics.add(fabric);
             String alike = byFileName.putIfAbsent(fabric.name().toLowerCase(Locale.ROOT), fabric.name());
             if (alike != null) {
                 throw item.keyError("%s and %s differ in capitals only and would share a file; give one another name"
                         .formatted(alike, fabric.name()));
             }
         }
-        if (byRole.isEmpty()) {
+        if (fabrics.isEmpty()) {
             throw entry.error("found no fabric; write reef-print: {width: 150 cm}");
         }
-        return List.copyOf(byRole.values());
+        return fabrics;
+    }
+
+    /** Of several pieces of cloth for one purpose all are there but one, of which as much is bought as need be. */
+    private static void refuseUnshared(Entry item, JobFabric fabric, List<JobFabric> before) throws JobException {
+        List<JobFabric> others = before.stream()
+                .filter(other -> other.role().equals(fabric.role()))
+                .toList();
+        if (others.isEmpty()) {
+            return;
+        }
+        String both = "%s and %s are both for %s".formatted(others.get(0).name(), fabric.name(), fabric.role());
+        Optional<JobFabric> bought =
+                others.stream().filter(other -> !other.isOnHand()).findFirst();
+        if (!fabric.isOnHand() && bought.isPresent()) {
+            throw item.keyError(
+                    "%s and %s are both for %s, and only one piece of cloth for it can be bought: say how much there is of the other (length or outline), or give it a role of its own (for:)"
+                            .formatted(bought.get().name(), fabric.name(), fabric.role()));
+        }
+        List<JobFabric> all = Stream.concat(others.stream(), Stream.of(fabric)).toList();
+        if (all.stream().anyMatch(each -> each.cutAlready().isPresent())) {
+            throw item.keyError(
+                    both
+                            + ", and one of them is cut already; go on with that in a job of its own, for the pieces that are cut from it");
+        }
+        if (all.stream().anyMatch(each -> each.buying().from().equals(Optional.of(JobBuying.STASH)))) {
+            throw item.keyError(
+                    both + ", and from: stash chooses one cloth for all of it; name each of them, as from: reef-1");
+        }
     }
 }

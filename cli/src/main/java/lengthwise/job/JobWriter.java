@@ -189,6 +189,9 @@ public final class JobWriter {
             line("    zones: " + zones(fabric.across().zones()));
         }
         fabric.across().shade().ifPresent(shade -> line("    shade: " + shade(shade)));
+        if (fabric.across().keepTogether()) {
+            line("    keep-together: yes", "each garment from one piece of cloth");
+        }
         if (!fabric.flaws().isEmpty()) {
             line("    flaws:");
             fabric.flaws().forEach(flaw -> line("      - " + flaw(flaw)));

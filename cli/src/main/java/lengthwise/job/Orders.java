@@ -27,6 +27,7 @@ import lengthwise.model.Lying;
 import lengthwise.model.MarkerOrder;
 import lengthwise.model.MatchPoint.Partner;
 import lengthwise.model.Piece;
+import lengthwise.model.SharedOrder;
 import lengthwise.model.Size;
 import lengthwise.model.Spread;
 import lengthwise.model.Unfolding;
@@ -36,14 +37,53 @@ import lengthwise.model.Unfolding;
  *
  * @param warnings sentences for the maker
  * @param edges how long the edges are that lengths go by
+ * @param shared the orders that are for several of the fabrics together, each of which has the whole of it
  */
-public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges edges) {
+public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges edges, List<SharedOrder> shared) {
     /** Pieces lie this far apart where the job does not say: scissors and rotary cutters, common practice, no source. */
     private static final Length GAP = Length.ofMillimetres(3);
 
+    public Orders {
+        fabrics = List.copyOf(fabrics);
+        warnings = List.copyOf(warnings);
+        shared = List.copyOf(shared);
+    }
+
+    /** One fabric for each purpose. */
+    public Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges edges) {
+        this(fabrics, warnings, edges, List.of());
+    }
+
+    /** Returns the same orders with what each fabric was given of them. */
+    public Orders withFabrics(List<FabricOrder> others) {
+        return new Orders(others, warnings, edges, shared);
+    }
+
+    /** Returns the order that a fabric has together with others. */
+    public Optional<SharedOrder> sharedBy(String fabric) {
+        return shared.stream().filter(order -> order.on(fabric).isPresent()).findFirst();
+    }
+
+    /**
+     * Refuses orders that are shared by several pieces of cloth.
+     *
+     * @param what cannot deal with them, at the beginning of a sentence
+     * @throws JobException in a sentence, without a place
+     */
+    public void refuseShared(String what) throws JobException {
+        if (!shared.isEmpty()) {
+            throw new JobException(
+                    "%s takes one fabric for each purpose, and %s are all for %s; lengthwise marker lays them together, or leave all but one out."
+                            .formatted(
+                                    what,
+                                    shared.get(0).names().collect(Collectors.joining(", ")),
+                                    shared.get(0).purpose()));
+        }
+    }
+
     /** Returns the same orders with other warnings. */
     public Orders withWarnings(List<String> other) {
-        return new Orders(fabrics, other, edges);
+        return new Orders(fabrics, other, edges, shared);
     }
 
     /** An order with one rule of its fabric left out: what that rule costs can be found. */
@@ -53,12 +93,25 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
      * What one fabric has to give, and what was assumed about it.
      *
      * @param comparison the same with the cloth laid another way, where the job asks what that would take
+     * @param isPart whether it is a part of an order, whose rest lies on other cloth: what a rule costs is not asked then, since
+     *     without it the order would be shared out otherwise
      */
-    public record FabricOrder(MarkerOrder order, List<Assumption> assumptions, Optional<MarkerOrder> comparison) {
+    public record FabricOrder(
+            MarkerOrder order, List<Assumption> assumptions, Optional<MarkerOrder> comparison, boolean isPart) {
+        /** A whole order. */
+        FabricOrder(MarkerOrder order, List<Assumption> assumptions, Optional<MarkerOrder> comparison) {
+            this(order, assumptions, comparison, /* isPart= */ false);
+        }
+
+        /** Returns what this fabric was given of an order. */
+        public FabricOrder part(MarkerOrder given) {
+            return new FabricOrder(given, assumptions, Optional.empty(), /* isPart= */ true);
+        }
+
         /** Returns the same order with one rule of its fabric left out, for each that binds a piece. */
         public List<Freer> freer() {
             Fabric fabric = order.fabric();
-            if (!order.cutAlready().isNone()) {
+            if (isPart || !order.cutAlready().isNone()) {
                 return List.of();
             }
             List<Freer> freer = new ArrayList<>();
@@ -90,7 +143,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
 
         /** Returns the same order with its pieces laid another way than was asked for, to compare. */
         public List<Instead> instead() {
-            return order.cutAlready().isNone() ? Instead.of(order) : List.of();
+            return !isPart && order.cutAlready().isNone() ? Instead.of(order) : List.of();
         }
 
         private MarkerOrder lying(UnaryOperator<Lying> freer) {
@@ -116,7 +169,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
                     .flatMap(bundle -> bundle.pieces().stream())
                     .map(CutPiece::piece)
                     .allMatch(piece -> piece.strip() || piece.up().isPresent());
-            return assumed && known && order.cutAlready().isNone()
+            return assumed && known && !isPart && order.cutAlready().isNone()
                     ? Optional.of(order.withFabric(order.fabric().withDirection(Direction.ONE_WAY)))
                     : Optional.empty();
         }
@@ -130,7 +183,8 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
                                     ? new Assumption(one.text(), cost)
                                     : one)
                             .toList(),
-                    comparison);
+                    comparison,
+                    isPart);
         }
     }
 
@@ -203,7 +257,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
             this.folder = folder;
             this.complaints = complaints;
             this.warnings = warnings;
-            this.roles = job.fabrics().stream().map(JobFabric::role).toList();
+            this.roles = job.fabrics().stream().map(JobFabric::role).distinct().toList();
             this.roleWords = Stream.concat(roles.stream(), Lettering.ROLE_WORDS.stream())
                     .distinct()
                     .toList();
@@ -213,6 +267,9 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
             refuseColours();
             refuseUnknownPieces();
             LyingMaking.refuseUntied(job, complaints);
+            SharedCloth sharedCloth = new SharedCloth(job, complaints);
+            sharedCloth.refuseUntied();
+            warnings.addAll(sharedCloth.differences());
             List<FabricOrder> orders = new ArrayList<>();
             for (JobFabric said : job.fabrics()) {
                 Assumptions assumed = new Assumptions();
@@ -248,7 +305,8 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
             }
             SewnEdges edges = SewnEdges.of(job, book, complaints);
             warnings.addAll(edges.warnings());
-            return new Orders(List.copyOf(orders), warnings.stream().distinct().toList(), edges);
+            return new Orders(
+                    orders, warnings.stream().distinct().toList(), edges, sharedCloth.orders(orders));
         }
 
         /** Returns the order with its cloth laid another way; what is tied to a selvedge lies elsewhere in that marker. */

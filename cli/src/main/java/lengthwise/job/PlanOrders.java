@@ -67,6 +67,7 @@ public record PlanOrders(List<Cloth> cloths, Aim aim, List<String> warnings) {
                         .toList(),
                 lines);
         Orders orders = Orders.of(single, file.folder());
+        orders.refuseShared("A plan");
         List<String> warnings = new ArrayList<>(file.warnings());
         warnings.addAll(narrowest.words());
         warnings.addAll(orders.warnings());

@@ -31,7 +31,8 @@ public final class Remnants {
         List<String> notes = new ArrayList<>();
         notes.add(
                 "Whole cloth left over by this job, each piece as a fabric. To cut from one, put its block under fabrics:");
-        notes.add("of another job, in place of the cloth that it is for. Lengths are those of the cloth as it is now.");
+        notes.add(
+                "of another job, beside the cloth that it is for or in its place. Lengths are those of the cloth as it is now.");
         for (FabricRun fabricRun : run.fabrics()) {
             JobFabric said = job.fabrics().stream()
                     .filter(fabric -> fabric.name()

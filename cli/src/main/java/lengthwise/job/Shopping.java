@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import lengthwise.model.Fabric;
 import lengthwise.model.Fabric.Price;
@@ -113,7 +114,7 @@ public final class Shopping {
         Length forBindings = Length.ZERO;
         List<String> names = new ArrayList<>();
         for (JobSewing.Binding said : sewing.bindings()) {
-            if (said.role().equals(fabric.role())) {
+            if (bindsFrom(fabric).test(said)) {
                 ShoppingList.Binding binding = binding(said, fabric);
                 bindings.add(binding);
                 forBindings = forBindings.plus(binding.cloth().length());
@@ -151,6 +152,16 @@ public final class Shopping {
                                 ShoppingList.toTheHundredth(all.cost().getAsDouble()))
                         : OptionalDouble.empty(),
                 String.join(", ", why)));
+    }
+
+    /** Of several pieces of cloth for one purpose it is that which is bought, or where all are there the first. */
+    private Predicate<JobSewing.Binding> bindsFrom(Fabric fabric) {
+        List<JobFabric> cloths = job.fabrics().stream()
+                .filter(said -> said.role().equals(fabric.role()))
+                .toList();
+        JobFabric from =
+                cloths.stream().filter(said -> !said.isOnHand()).findFirst().orElse(cloths.get(0));
+        return binding -> binding.role().equals(fabric.role()) && from.name().equals(fabric.name());
     }
 
     private ShoppingList.Binding binding(JobSewing.Binding said, Fabric fabric) throws JobException {

@@ -29,7 +29,7 @@ final class OutputNames {
         return names;
     }
 
-    private static String plain(String name) {
+    static String plain(String name) {
         String plain = name.strip()
                 .replaceAll("[\\p{Cntrl}\\p{Cs}\\\\/:*?\"<>|]+", "-")
                 .replaceAll("^\\.+|\\.+$", "");

@@ -3,12 +3,14 @@ package lengthwise.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.Run;
+import lengthwise.SharedRun;
 import lengthwise.geometry.Box;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
@@ -58,6 +60,7 @@ final class ReportHtml {
         html.element("p", "What to buy, how it lies, what is cut.", "class", "quiet")
                 .line();
         summary();
+        run.shared().forEach(this::shared);
         warnings();
         customers();
         shopping();
@@ -103,6 +106,41 @@ final class ReportHtml {
             html.close().close().line();
         }
         html.close().line();
+    }
+
+    private void shared(SharedRun shared) {
+        html.element("h3", "The pieces of cloth for " + shared.purpose());
+        html.open("table").line().open("thead").line();
+        Page.cells(
+                html,
+                "th",
+                "Cloth",
+                "There is",
+                "Contours",
+                "Laid, with its ends",
+                "Left behind that",
+                "Of it in pieces");
+        html.close().line().open("tbody").line();
+        for (Fabric cloth : shared.cloths()) {
+            Optional<FabricRun> cut = SharedRun.of(cloth, run);
+            Optional<Marker> marker = cut.map(FabricRun::marker);
+            Page.cells(
+                    html,
+                    "td",
+                    cloth.name(),
+                    cloth.onHand()
+                            .map(there -> LengthWords.both(there.length()))
+                            .or(() -> cut.map(bought -> "buy " + LengthWords.toBuy(run.toBuy(bought))))
+                            .orElse("not bought"),
+                    marker.map(laid -> Integer.toString(laid.placements().size()))
+                            .orElse("none"),
+                    marker.map(laid -> LengthWords.both(cloth.spread().onTable(laid.length())))
+                            .orElse(""),
+                    marker.flatMap(Marker::left).map(LengthWords::both).orElse(""),
+                    cut.map(SharedWords::share).map(Figures::percent).orElse(""));
+        }
+        html.close().line().close().line();
+        Page.list(html, "ul", SharedWords.of(shared, run));
     }
 
     /** Returns the sum of the costs as they are shown; empty where the price of a fabric is not known. */

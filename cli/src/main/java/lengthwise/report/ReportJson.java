@@ -11,10 +11,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.Run;
+import lengthwise.SharedRun;
 import lengthwise.geometry.Box;
 import lengthwise.model.CutOut;
 import lengthwise.model.Fabric;
@@ -77,12 +79,56 @@ final class ReportJson {
         }
         json.writeEndArray();
         cost(ReportHtml.cost(run));
+        shared(run);
         strings("warnings", run.warnings());
         customers(run);
         if (run.shopping().isPresent()) {
             json.writeObjectFieldStart("shopping");
             ShoppingFiles.members(new JsonText(json), run.shopping().get());
             json.writeEndObject();
+        }
+        json.writeEndObject();
+    }
+
+    private void shared(Run run) throws IOException {
+        if (run.shared().isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("shared");
+        for (SharedRun shared : run.shared()) {
+            json.writeStartObject();
+            json.writeStringField("role", shared.purpose());
+            json.writeBooleanField("garments_kept_together", shared.keepsGarments());
+            json.writeArrayFieldStart("cloths");
+            for (Fabric cloth : shared.cloths()) {
+                cloth(cloth, SharedRun.of(cloth, run));
+            }
+            json.writeEndArray();
+            length("buy_mm", shared.purchase(run).map(Purchase::buy).orElse(Length.ZERO));
+            if (shared.alone().isPresent()) {
+                length("buy_without_cloth_on_hand_mm", shared.alone().get().buy());
+                length("saved_mm", shared.saved(run).orElseThrow());
+            }
+            Optional<Double> saved = SharedWords.savedCost(shared, run);
+            if (saved.isPresent()) {
+                number("saved_cost", saved.get(), 2);
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void cloth(Fabric cloth, Optional<FabricRun> run) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", cloth.name());
+        if (cloth.onHand().isPresent()) {
+            length("on_hand_mm", cloth.onHand().get().length());
+        }
+        json.writeNumberField(
+                "contours", run.map(cut -> cut.marker().placements().size()).orElse(0));
+        if (run.isPresent()) {
+            length("laid_length_mm", cloth.spread().onTable(run.get().marker().length()));
+            number("share_in_pieces", SharedWords.share(run.get()), 6);
         }
         json.writeEndObject();
     }

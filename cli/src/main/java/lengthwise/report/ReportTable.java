@@ -2,6 +2,7 @@ package lengthwise.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import lengthwise.FabricRun;
 import lengthwise.Run;
 import lengthwise.model.Fabric;
@@ -15,7 +16,10 @@ public final class ReportTable {
 
     private ReportTable() {}
 
-    /** Returns a heading line and a line for each fabric, each ended by a line feed. */
+    /**
+     * Returns a heading line and a line for each fabric, and a sentence a line where an order was shared out over pieces of
+     * cloth, each ended by a line feed.
+     */
     public static String of(Run run) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(HEADINGS);
@@ -37,7 +41,11 @@ public final class ReportTable {
                             ? Figures.money(run.cost(fabricRun).getAsDouble())
                             : "-"));
         }
-        return Columns.ofFigures(rows);
+        return Columns.ofFigures(rows)
+                + run.shared().stream()
+                        .flatMap(shared -> SharedWords.of(shared, run).stream())
+                        .map(sentence -> sentence + "\n")
+                        .collect(Collectors.joining());
     }
 
     private static String metres(long micrometres) {

@@ -1,12 +1,14 @@
 package lengthwise.report;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lengthwise.FabricRun;
 import lengthwise.Run;
+import lengthwise.SharedRun;
 import lengthwise.model.LengthWords;
 import lengthwise.svg.MarkerNotes;
 import lengthwise.svg.MarkerSvg;
@@ -27,6 +29,23 @@ public final class RunFiles {
             WholeFile.write(folder.resolve(entry.getKey()), entry.getValue());
         }
         return texts.keySet().stream().map(folder::resolve).toList();
+    }
+
+    /** Returns the name of the file that a marker for a fabric has. */
+    public static String markerName(String fabric) {
+        return OutputNames.plain(fabric) + ".svg";
+    }
+
+    /** Returns a warning for each marker in the folder whose cloth this run cuts nothing from: it is of an earlier one. */
+    public static List<String> leftFromBefore(Run run, Path folder) {
+        return run.shared().stream()
+                .flatMap(shared -> shared.cloths().stream())
+                .filter(cloth -> SharedRun.of(cloth, run).isEmpty())
+                .map(cloth -> folder.resolve(markerName(cloth.name())))
+                .filter(Files::exists)
+                .map(marker -> "%s is from an earlier run, and this one cuts nothing from that cloth: do not cut by it."
+                        .formatted(marker))
+                .toList();
     }
 
     /** Returns the text of each file by its name. */

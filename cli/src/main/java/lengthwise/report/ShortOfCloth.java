@@ -3,6 +3,7 @@ package lengthwise.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lengthwise.MarkerAnswer;
 import lengthwise.model.Fabric;
@@ -14,8 +15,13 @@ import lengthwise.model.LengthWords;
 public final class ShortOfCloth {
     private ShortOfCloth() {}
 
-    /** Returns some lines, each ended by a line feed. */
-    public static String words(MarkerAnswer.TooLong answer) {
+    /**
+     * Returns some lines, each ended by a line feed.
+     *
+     * @param beside says what other cloth for the same purpose takes, where the order is shared out over several: nothing is
+     *     certain then, since another share may fit
+     */
+    public static String words(MarkerAnswer.TooLong answer, Optional<String> beside) {
         Fabric fabric = answer.marker().order().fabric();
         Length shortfall = answer.shortfall();
         // each of the lengths that lie on one another is short by as much
@@ -30,6 +36,11 @@ public final class ShortOfCloth {
                                 millimetresUp(asBought),
                                 LengthWords.both(answer.room()),
                                 LengthWords.both(answer.marker().length())));
+        if (beside.isPresent()) {
+            words.append(beside.get()).append(" A longer search may share it out better.\n");
+            return words.append("What stays out: %s.\n".formatted(names(answer.staysOut())))
+                    .toString();
+        }
         words.append(
                 answer.isCertain()
                         ? "No marker can be shorter than %s, so that is certain.\n"

@@ -167,6 +167,45 @@ class FromStashTest {
                         List.of("bolt:146 cm:100 cm", "bolt-left-1:50 cm:10 cm", "bolt-left-2:50 cm:10 cm"));
     }
 
+    /**
+     * A scrap of 240 mm takes two rows of two bands, one of 140 mm one row: six bands come from them, and three are bought, in two
+     * rows: 240 mm with the ends. One that is a centimetre too short for a row stays where it is.
+     */
+    @Test
+    void severalThatAreNamedAreCutTogether() throws Exception {
+        add("scrap-1", "--length", "240 mm");
+        add("scrap-2", "--length", "140 mm");
+        add("scrap-3", "--length", "130 mm");
+        String scrap =
+                "  %s: {for: shell, width: 1000, from: %s, unusable-edge: {each-side: 0}, spread: {form: single-layer, end-allowance: {each-end: 20}}}\n";
+        folder.write(
+                "job.yaml",
+                JOB.replace("width: 1200, from: stash", "width: 1000, sold-by: 10")
+                        .replace(
+                                "pieces:\n",
+                                scrap.formatted("one", "scrap-1")
+                                        + scrap.formatted("two", "scrap-2")
+                                        + scrap.formatted("three", "scrap-3")
+                                        + "pieces:\n"));
+        assertThat(marker()).as(folder.said()).isZero();
+        assertThat(folder.said())
+                .contains("Nothing is cut from three: it stays as it is.")
+                .containsPattern("canvas .*0\\.240 m");
+        assertThat(there()).containsExactly("scrap-3:13 cm:100 cm");
+        assertThat(folder.run(
+                        "check",
+                        folder.path("out/canvas.svg"),
+                        folder.path("out/one.svg"),
+                        folder.path("out/two.svg"),
+                        "--job",
+                        folder.path("out/as-laid.yaml")))
+                .as(folder.said())
+                .isZero();
+        assertThat(stash("take", "scrap-3"))
+                .as("it is free again: " + folder.said())
+                .isZero();
+    }
+
     /** 2 m × 1 m are 1.8 m × 80 cm when they are washed, and do not shrink again. The print moves along. */
     @Test
     void whatWasWashedIsKeptWashed() throws Exception {

@@ -226,7 +226,8 @@ final class RandomJobs {
                                 chance() ? List.of() : List.of(new Zone(one(NAMES), Length.ZERO, length(400_000))),
                                 maybe(() -> chance()
                                         ? new Shade(Optional.of(length(900_000)), maybe(() -> length(400_000)))
-                                        : new Shade(Optional.empty(), Optional.of(length(400_000))))),
+                                        : new Shade(Optional.empty(), Optional.of(length(400_000)))),
+                                chance()),
                         new JobBuying(
                                 List.of(),
                                 chance() ? OptionalDouble.empty() : OptionalDouble.of(random.nextInt(1, 50_000) / 10.0),

@@ -103,6 +103,33 @@ class DemoMarkersTest {
                 .isZero();
     }
 
+    /** Four sets of eleven contours each, wherever each is cut from; what the two remnants give is not bought. */
+    @Test
+    void swimSetsFromABoltAndTwoRemnants() throws IOException {
+        make("wrap-swim-set/bolt-and-remnants.yaml", out);
+
+        Map<String, Integer> all = new TreeMap<>();
+        List<String> check = new ArrayList<>(List.of("check", "--job", "wrap-swim-set/bolt-and-remnants.yaml"));
+        for (String cloth : List.of("lagoon-print", "lagoon-end", "lagoon-corner")) {
+            Sheet.read(out, cloth).contours().forEach((piece, count) -> all.merge(piece, count, Integer::sum));
+            check.add(out.resolve(cloth + ".svg").toString());
+        }
+        assertThat(all)
+                .containsOnly(
+                        Map.entry("cup L", 4),
+                        Map.entry("cup R", 4),
+                        Map.entry("front-band", 4),
+                        Map.entry("back-wing L", 4),
+                        Map.entry("back-wing R", 4),
+                        Map.entry("brief-front", 4),
+                        Map.entry("brief-back", 4),
+                        Map.entry("gusset", 4),
+                        Map.entry("neck-tie", 8),
+                        Map.entry("rib-tie", 4));
+        assertThat(Main.run(check.toArray(new String[0]))).isZero();
+        assertThat(Files.readString(out.resolve("report.html"))).containsPattern("the cloth on hand saves [0-9]");
+    }
+
     /** Every size of both colourways is cut as ordered, and every lay's marker passes the check. */
     @Test
     void swimSetInTwoColourwaysOverLays() throws IOException {

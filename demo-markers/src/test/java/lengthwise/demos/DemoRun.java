@@ -30,6 +30,7 @@ record DemoRun(Path html, Path json) {
         "wrap-swim-set/matched.yaml",
         "wrap-swim-set/made-to-measure.yaml",
         "wrap-swim-set/hand-dyed.yaml",
+        "wrap-swim-set/bolt-and-remnants.yaml",
         "smock/job.yaml",
         "smock/corduroy.yaml",
         "smock/border.yaml",

@@ -23,7 +23,7 @@ final class Count {
     }
 
     /** One cut piece that a placed outline gives, and how it can be read. */
-    private record CutOut(PlacedPiece from, boolean canBeAsDrawn, boolean canBeMirrored) {
+    record CutOut(PlacedPiece from, boolean canBeAsDrawn, boolean canBeMirrored) {
         boolean isEither() {
             return canBeAsDrawn && canBeMirrored;
         }
@@ -33,24 +33,72 @@ final class Count {
         }
     }
 
-    List<Violation> violations(List<Wanted> wanted, List<Laid> laid) {
-        return wanted.stream().flatMap(one -> violations(one, laid).stream()).toList();
+    /**
+     * What one piece of cloth gives of what a garment needs of a piece.
+     *
+     * @param spread how that cloth lies
+     */
+    record Share(Spread spread, Wanted wanted, List<CutOut> cut) {
+        private boolean isEither() {
+            return cut.stream().allMatch(CutOut::isEither);
+        }
+
+        /** Says whether it is cut through layers face to face though as many of one hand as of the other are not wanted. */
+        private boolean isUnlike() {
+            return spread.mirrors() && !wanted.onFold() && !isEither() && wanted.asDrawn() != wanted.mirrored();
+        }
+
+        /** Returns how many may be left over: all but one of the cuts that a last contour of each hand gives. */
+        private int spare() {
+            if (wanted.onFold() || cut.isEmpty()) {
+                return 0;
+            }
+            if (spread.mirrors()) {
+                return isEither() ? spread.layers() - 1 : spread.layers() - 2;
+            }
+            return (spread.layers() - 1) * (wanted.mirrored() > 0 ? 2 : 1);
+        }
+
+        /** Says whether what is cut as drawn and mirrored here does not come in pairs. */
+        boolean isHalfAPair() {
+            long asDrawn = cut.stream().filter(piece -> !piece.canBeMirrored()).count();
+            long mirrored = cut.stream().filter(piece -> !piece.canBeAsDrawn()).count();
+            return wanted.mirrored() > 0 && (cut.size() % 2 == 1 || 2 * Math.max(asDrawn, mirrored) > cut.size());
+        }
     }
 
-    private List<Violation> violations(Wanted wanted, List<Laid> laid) {
-        List<CutOut> cut = laid.stream()
-                .filter(piece -> piece.wanted().contains(wanted))
-                .flatMap(piece -> cutOuts(wanted, piece))
+    List<Violation> violations(List<Wanted> wanted, List<Laid> laid) {
+        return wanted.stream()
+                .flatMap(one -> violations(List.of(share(one, laid))).stream())
                 .toList();
-        boolean faceToFace = spread.mirrors() && !wanted.onFold();
-        boolean either = cut.stream().allMatch(CutOut::isEither);
-        if (faceToFace && !either && wanted.asDrawn() != wanted.mirrored()) {
-            return cut.stream().map(Count::notAlike).toList();
+    }
+
+    /** Returns what a garment gets of a piece where the pieces of one marker lie. */
+    Share share(Wanted wanted, List<Laid> laid) {
+        return new Share(
+                spread,
+                wanted,
+                laid.stream()
+                        .filter(piece -> piece.wanted().contains(wanted))
+                        .flatMap(piece -> cutOuts(wanted, piece))
+                        .toList());
+    }
+
+    /** Returns what is wrong with all that a garment gets of a piece, from one piece of cloth or from several. */
+    static List<Violation> violations(List<Share> shares) {
+        if (shares.stream().anyMatch(Share::isUnlike)) {
+            return shares.stream()
+                    .filter(Share::isUnlike)
+                    .flatMap(share -> share.cut.stream())
+                    .map(Count::notAlike)
+                    .toList();
         }
+        Wanted wanted = shares.get(0).wanted;
+        List<CutOut> cut = shares.stream().flatMap(share -> share.cut.stream()).toList();
         int needed = wanted.asDrawn() + wanted.mirrored();
         int surplus = cut.size() - needed;
         List<Violation> violations = new ArrayList<>();
-        if (surplus > spare(wanted, either)) {
+        if (surplus > shares.stream().mapToInt(Share::spare).sum()) {
             violations.add(new Violation.Surplus(cut.get(cut.size() - 1).from(), surplus));
         }
         List<CutOut> wrong = wrongHanded(wanted, cut);
@@ -62,17 +110,6 @@ final class Count {
                     wanted.name(), wanted.size(), wanted.garment().called(), lacking(wanted, cut), -surplus));
         }
         return violations;
-    }
-
-    /** Returns how many may be left over: all but one of the cuts that a last contour of each hand gives. */
-    private int spare(Wanted wanted, boolean either) {
-        if (wanted.onFold()) {
-            return 0;
-        }
-        if (spread.mirrors()) {
-            return either ? spread.layers() - 1 : spread.layers() - 2;
-        }
-        return (spread.layers() - 1) * (wanted.mirrored() > 0 ? 2 : 1);
     }
 
     /** Returns what a garment gets of a placed outline: its layers are shared out equally to those that it names. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lengthwise.model.Garment;
 
@@ -24,37 +25,50 @@ final class GarmentDirection {
         this.count = count;
     }
 
-    List<Violation> violations(List<Wanted> wanted, List<Laid> laid) {
-        List<Violation> violations = new ArrayList<>();
+    /**
+     * Returns what lies there, read as its garments point; adds what points the other way.
+     *
+     * @return as many as lie there, in their order
+     */
+    List<Laid> settled(List<Wanted> wanted, List<Laid> laid, List<Violation> violations) {
+        List<Laid> settled = new ArrayList<>(laid);
         for (Set<Integer> garments : groups(wanted, laid)) {
             List<Wanted> theirs = wanted.stream()
                     .filter(one -> garments.contains(one.garment().number()))
                     .toList();
-            List<Laid> pieces = laid.stream()
-                    .filter(piece -> numbers(piece).anyMatch(garments::contains))
+            List<Integer> pieces = IntStream.range(0, laid.size())
+                    .filter(i -> numbers(laid.get(i)).anyMatch(garments::contains))
+                    .boxed()
                     .toList();
-            violations.addAll(DIRECTIONS.stream()
-                    .map(degrees -> violations(theirs, pieces, degrees))
-                    .min(Comparator.comparingInt(List::size))
-                    .orElseThrow());
+            Pointing pointing = DIRECTIONS.stream()
+                    .map(degrees -> pointing(pieces.stream().map(laid::get).toList(), degrees))
+                    .min(Comparator.comparingInt(one -> one.wrong.size()
+                            + count.violations(theirs, one.laid).size()))
+                    .orElseThrow();
+            violations.addAll(pointing.wrong);
+            for (int i = 0; i < pieces.size(); i++) {
+                settled.set(pieces.get(i), pointing.laid.get(i));
+            }
         }
-        return violations;
+        return settled;
     }
 
-    private List<Violation> violations(List<Wanted> wanted, List<Laid> laid, int degrees) {
-        List<Violation> violations = new ArrayList<>();
+    /** Some garments taken to point one way. */
+    private record Pointing(List<Violation> wrong, List<Laid> laid) {}
+
+    private static Pointing pointing(List<Laid> laid, int degrees) {
+        List<Violation> wrong = new ArrayList<>();
         List<Laid> narrowed = new ArrayList<>();
         for (Laid piece : laid) {
             List<Reading> kept = piece.readings().stream()
                     .filter(reading -> mayPoint(piece, reading, degrees))
                     .toList();
             if (kept.isEmpty()) {
-                violations.add(new Violation.WrongWayInGarment(piece.placed()));
+                wrong.add(new Violation.WrongWayInGarment(piece.placed()));
             }
             narrowed.add(kept.isEmpty() ? piece : piece.readAs(kept));
         }
-        violations.addAll(count.violations(wanted, narrowed));
-        return violations;
+        return new Pointing(wrong, narrowed);
     }
 
     /** A piece that points to a selvedge has been told of already. */

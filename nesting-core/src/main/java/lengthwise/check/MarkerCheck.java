@@ -32,7 +32,7 @@ public final class MarkerCheck {
     private final Tilts tilts;
     private final List<PieceRule> rules;
 
-    private MarkerCheck(MarkerOrder order, Length tolerance) {
+    MarkerCheck(MarkerOrder order, Length tolerance) {
         Fabric fabric = order.fabric();
         this.order = order;
         this.tolerance = tolerance;
@@ -74,13 +74,20 @@ public final class MarkerCheck {
     }
 
     private List<Violation> judge(List<PlacedPiece> pieces, Length length) {
+        List<Violation> violations = new ArrayList<>();
+        List<Laid> known = onTheCloth(pieces, length, violations);
+        violations.addAll(new Count(order.fabric().spread()).violations(withFillers(known), known));
+        return violations;
+    }
+
+    /** Returns what lies there of the order; adds what is wrong, whatever else of the order is cut from other cloth. */
+    List<Laid> onTheCloth(List<PlacedPiece> pieces, Length length, List<Violation> violations) {
         CuttableArea area = new CuttableArea(order, length, tolerance);
         SelvedgeJoin join = new SelvedgeJoin(order.fabric().join(), tolerance);
         Flaws flaws = new Flaws(order.fabric().flaws(), tolerance);
         ZoneBand zones = new ZoneBand(order, tolerance);
         ClothOnHand cloth = new ClothOnHand(order.fabric(), tolerance);
-        List<Violation> violations = new ArrayList<>(new Separation(order, tolerance).violations(pieces));
-        violations.addAll(new WholeRepeat(order, tolerance).violations(wanted, length));
+        violations.addAll(new Separation(order, tolerance).violations(pieces));
         violations.addAll(new WhereCut(order.cutAlready(), tolerance).violations(pieces));
         List<Laid> known = new ArrayList<>();
         for (PlacedPiece piece : pieces) {
@@ -91,29 +98,42 @@ public final class MarkerCheck {
             violations.addAll(cloth.violations(piece));
             identified(piece, violations).map(laid -> ruled(laid, violations)).ifPresent(known::add);
         }
+        violations.addAll(new WholeRepeat(order, tolerance).violations(known, length));
         violations.addAll(new MatchedPieces(order.fabric(), tolerance).violations(known));
         violations.addAll(new OneShade(order, tolerance).violations(known));
         violations.addAll(tilts.violations(known));
-        Count count = new Count(order.fabric().spread());
-        List<Wanted> all = withFillers(known);
-        violations.addAll(
-                order.fabric().direction() == Direction.ONE_WAY_PER_GARMENT
-                        ? new GarmentDirection(count).violations(all, known)
-                        : count.violations(all, known));
-        return violations;
+        return order.fabric().direction() == Direction.ONE_WAY_PER_GARMENT
+                ? new GarmentDirection(new Count(order.fabric().spread()))
+                        .settled(withFillers(known), known, violations)
+                : known;
     }
 
     /** Returns what has to be there: all that is ordered, and of the fillers each of which some part is there. */
     private List<Wanted> withFillers(List<Laid> known) {
-        Set<Integer> there = known.stream()
-                .flatMap(laid -> laid.wanted().stream())
-                .map(one -> one.garment().number())
-                .collect(Collectors.toSet());
+        Set<Integer> there = garments(known);
         return Stream.concat(
                         wanted.stream(),
                         fillers.stream()
                                 .filter(one -> there.contains(one.garment().number())))
                 .toList();
+    }
+
+    /** Returns the numbers of the garments, and of the fillers, of which something lies there. */
+    static Set<Integer> garments(List<Laid> known) {
+        return known.stream()
+                .flatMap(laid -> laid.wanted().stream())
+                .map(one -> one.garment().number())
+                .collect(Collectors.toSet());
+    }
+
+    /** Returns what the garments need of this cloth, if all of it is cut from it. */
+    List<Wanted> wanted() {
+        return wanted;
+    }
+
+    /** Returns likewise what each filler is. */
+    List<Wanted> fillers() {
+        return fillers;
     }
 
     /** Finds out what a piece is in the order and how it lies. */

@@ -2,6 +2,7 @@ package lengthwise.check;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import lengthwise.geometry.Box;
 import lengthwise.model.Axis;
 import lengthwise.model.Length;
@@ -106,7 +107,35 @@ public sealed interface Violation {
         return this instanceof Missing
                 || this instanceof Surplus
                 || this instanceof WrongHand
-                || this instanceof WrongWayInGarment;
+                || this instanceof WrongWayInGarment
+                || this instanceof GarmentApart
+                || this instanceof PairApart;
+    }
+
+    /** A garment is cut from several pieces of cloth, where all of it has to come from one. */
+    record GarmentApart(String garment, List<String> cloths) implements Violation {
+        public GarmentApart {
+            cloths = List.copyOf(cloths);
+        }
+
+        @Override
+        public String sentence() {
+            return "Garment %s is cut from %s; all of it has to come from one piece of cloth."
+                    .formatted(garment, String.join(" and ", cloths));
+        }
+    }
+
+    /** Left and right of a pair are cut from different pieces of cloth. */
+    record PairApart(String piece, String size, String garment, List<String> cloths) implements Violation {
+        public PairApart {
+            cloths = List.copyOf(cloths);
+        }
+
+        @Override
+        public String sentence() {
+            return "Left and right of %s%s of garment %s are cut from %s; a pair comes from one piece of cloth."
+                    .formatted(piece, size.isEmpty() ? "" : " " + size, garment, String.join(" and ", cloths));
+        }
     }
 
     /** A piece that is cut already does not lie where it was cut. */

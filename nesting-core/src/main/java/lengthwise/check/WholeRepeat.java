@@ -19,15 +19,17 @@ final class WholeRepeat {
         this.tolerance = tolerance;
     }
 
-    List<Violation> violations(List<Wanted> wanted, Length marker) {
+    List<Violation> violations(List<Laid> laid, Length marker) {
         long repeat = fabric.repeatOnTable()
                 .map(Repeat::lengthwise)
                 .orElse(Length.ZERO)
                 .micrometres();
-        boolean matched = wanted.stream()
+        List<Wanted> there =
+                laid.stream().flatMap(piece -> piece.wanted().stream()).toList();
+        boolean matched = there.stream()
                         .flatMap(one -> one.piece().matchPoint().stream())
                         .anyMatch(match -> match.holds(Axis.LENGTHWISE))
-                || wanted.stream()
+                || there.stream()
                         .anyMatch(one -> !order.lyingOf(one.name()).motifs().isEmpty());
         int plies = fabric.spread().lengths();
         if (repeat == 0 || !matched || plies < 2) {

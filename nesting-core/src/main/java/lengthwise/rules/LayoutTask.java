@@ -62,7 +62,7 @@ public record LayoutTask(long fromY, long height, List<Demand> demands, List<Obs
     }
 
     /** Returns likewise the task with those lattices settled that some demands have where they lie. */
-    LayoutTask inPhaseOf(Map<Integer, Pose> laid) {
+    public LayoutTask inPhaseOf(Map<Integer, Pose> laid) {
         List<Demand> settled = new ArrayList<>(demands);
         List<Bond> others = new ArrayList<>();
         for (Bond bond : bonds) {

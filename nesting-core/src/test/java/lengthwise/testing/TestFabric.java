@@ -15,6 +15,7 @@ import lengthwise.model.Spread;
 
 /** A plain fabric, 150 cm wide with 2 cm unusable each side, that a test changes where it matters. */
 public final class TestFabric {
+    private String name = "test-cloth";
     private Length width = Length.ofMillimetres(1500);
     private Length edge = Length.ofMillimetres(20);
     private Direction direction = Direction.EITHER_WAY;
@@ -34,6 +35,11 @@ public final class TestFabric {
 
     public static TestFabric plain() {
         return new TestFabric();
+    }
+
+    public TestFabric named(String value) {
+        name = value;
+        return this;
     }
 
     public TestFabric width(double millimetres, double edgeMillimetres) {
@@ -132,7 +138,7 @@ public final class TestFabric {
 
     public Fabric fabric() {
         return new Fabric(
-                "test-cloth",
+                name,
                 "shell",
                 width,
                 Fabric.UnusableEdge.eachSide(edge),
