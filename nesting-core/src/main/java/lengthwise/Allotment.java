@@ -30,6 +30,14 @@ public record Allotment(List<Given> given) {
         }
     }
 
+    /** Returns a marker for each piece of cloth that is cut from, where all of them have room; empty where one has not. */
+    public Optional<List<Marker>> markers() {
+        List<Given> cut = given.stream().filter(part -> !part.isNothing()).toList();
+        return cut.stream().allMatch(part -> part.found.isPresent())
+                ? Optional.of(cut.stream().flatMap(part -> part.found.stream()).toList())
+                : Optional.empty();
+    }
+
     /**
      * Shares an order out. The cloth on hand is filled as well as the search can; the rest goes to the cloth that is bought,
      * and where there is none, or it cannot lie there, to the last cloth that it can lie on.

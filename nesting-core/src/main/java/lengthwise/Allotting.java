@@ -136,11 +136,13 @@ final class Allotting {
     }
 
     /**
-     * Fills a cloth with what is waiting, one after another, and takes that out.
+     * Fills a cloth with what is waiting, one after another, and takes that out. Of few that is done however short the time
+     * is: the first layout of each search tells alone then.
      *
-     * @param share of the budget that may be used up by then
+     * @param shareForMany of the budget that may be used up by then
      */
-    private Filled filled(MarkerOrder cloth, List<Lot> waiting, double share) {
+    private Filled filled(MarkerOrder cloth, List<Lot> waiting, double shareForMany) {
+        double share = waiting.size() > MANY ? shareForMany : Double.MAX_VALUE;
         Filled nothing = Filled.nothing(cloth);
         Optional<Filled> begun = series.isOver(share) ? Optional.empty() : anew(nothing, waiting);
         if (begun.isEmpty() && waiting.size() > MANY) {

@@ -64,6 +64,19 @@ record Allotted(
         Map<String, Marker> begun = new HashMap<>(known);
         Map<String, MarkerOrder> given = new HashMap<>();
         for (SharedOrder shared : whole.shared()) {
+            List<Marker> laid =
+                    shared.names().filter(known::containsKey).map(known::get).toList();
+            if (!laid.isEmpty()
+                    && SharedCheck.of(
+                                    shared,
+                                    laid.stream().map(SharedCheck.Part::of).toList(),
+                                    Length.ZERO)
+                            .all()
+                            .isEmpty()) {
+                shared.cloths().forEach(order -> given.put(order.fabric().name(), order.withBundles(List.of())));
+                laid.forEach(marker -> given.put(marker.order().fabric().name(), marker.order()));
+                continue;
+            }
             Search search = Budget.sharingOut(shared, whole.shared().size(), time, searching.iterations, searching.seed)
                     .cancelledBy(interrupted);
             for (Allotment.Given part : Allotment.of(shared, search).given()) {

@@ -162,6 +162,14 @@ final class Budget {
                         interrupted.getAsBoolean() || (clock && time.instant().isAfter(broken)));
     }
 
+    /** Returns likewise a search that has to tell whether they find room on several pieces of cloth together. */
+    Search attemptToShare(double share, long seed, BooleanSupplier interrupted) {
+        StopRule stop = clock
+                ? StopRule.elapsed(Duration.ofMillis(1 + (long) (share * CHOOSING * whole * 1000)))
+                : progress -> 0;
+        return Search.of(stop, seed, 1).cancelledBy(interrupted);
+    }
+
     /** Says whether finding out what fits has taken a tenth of the job's time more than it should: no more looks then. */
     boolean isChoosingOver() {
         double left = Duration.between(time.instant(), end).toMillis() / 1000.0;

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiConsumer;
+import lengthwise.Allotment;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.MarkerAnswer;
@@ -43,6 +44,7 @@ import lengthwise.model.Direction;
 import lengthwise.model.Length;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.SharedOrder;
 import lengthwise.plan.Purchase;
 import lengthwise.report.RecutWords;
 import lengthwise.report.ReportTable;
@@ -75,7 +77,7 @@ final class MarkerCommand implements Callable<Integer> {
     static final String NAME = "marker";
 
     private static final String WHAT_FITS_NEEDS =
-            "--what-fits goes with a job file that says how much there is of a fabric (length or outline).";
+            "--what-fits goes with a job file that says how much there is of a fabric (length or outline), and that none for the same is bought.";
 
     /** Of the time for all, one look whether a cloth of the stash is large enough may take this part. */
     private static final double TRYING = 0.1;
@@ -257,8 +259,7 @@ final class MarkerCommand implements Callable<Integer> {
     /** Lays as many of a job's garments as there is cloth for, and writes the job that comes to beside the markers. */
     private ExitCode layWhatFits(JobFile file, Orders orders, FromStash cloth, PrintWriter err)
             throws IOException, JobException, StashException {
-        if (orders.fabrics().stream()
-                .allMatch(fabric -> fabric.order().fabric().onHand().isEmpty())) {
+        if (!ReducedJob.isLimited(orders)) {
             throw wrong(WHAT_FITS_NEEDS);
         }
         if (file.job().fabrics().stream().anyMatch(fabric -> fabric.cutAlready().isPresent())) {
@@ -270,7 +271,11 @@ final class MarkerCommand implements Callable<Integer> {
         try (Interrupt interrupt = Interrupt.listen()) {
             Budget budget = new Budget(orders, searching.seconds, searching.iterations, InstantSource.system());
             Set<String> fit = new HashSet<>();
-            reduced = ReducedJob.of(file.job(), orders, (order, share) -> look(order, share, budget, fit, interrupt));
+            reduced = ReducedJob.of(
+                    file.job(),
+                    orders,
+                    (order, share) -> look(order, share, budget, fit, interrupt),
+                    (shared, share) -> look(shared, share, budget, fit, interrupt));
             left = searching.seconds == null ? null : budget.secondsLeft();
             if (interrupt.isRequested()) {
                 return ExitCode.INTERRUPTED;
@@ -306,6 +311,18 @@ final class MarkerCommand implements Callable<Integer> {
                 order, budget.attempt(share, searching.seed, searching.workers, interrupt::isRequested));
         marker.ifPresent(found -> fit.add(fabric));
         return marker;
+    }
+
+    private Optional<List<Marker>> look(
+            SharedOrder shared, double share, Budget budget, Set<String> fit, Interrupt interrupt) {
+        if (budget.isChoosingOver() && fit.contains(shared.purpose())) {
+            return Optional.empty();
+        }
+        Optional<List<Marker>> markers = Allotment.of(
+                        shared, budget.attemptToShare(share, searching.seed, interrupt::isRequested))
+                .markers();
+        markers.ifPresent(found -> fit.add(shared.purpose()));
+        return markers;
     }
 
     /** The results must not take the place of the marker that says what is cut. */

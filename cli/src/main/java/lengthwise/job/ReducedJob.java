@@ -7,10 +7,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lengthwise.model.Bundle;
+import lengthwise.model.Garment;
+import lengthwise.model.Item;
 import lengthwise.model.Marker;
 import lengthwise.model.MarkerOrder;
+import lengthwise.model.Placement;
+import lengthwise.model.SharedOrder;
 import lengthwise.plan.WhatFits;
 
 /**
@@ -33,8 +41,46 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
         Optional<Marker> fits(MarkerOrder order, double share);
     }
 
+    /** A search for room on several pieces of cloth for one purpose. */
+    @FunctionalInterface
+    public interface SharedFitting {
+        /** Returns a marker for each piece of cloth that is cut from, which hold a shared order, likewise. */
+        Optional<List<Marker>> fit(SharedOrder shared, double share);
+    }
+
+    /** Says whether there is just so much of what some pieces are cut from. */
+    public static boolean isLimited(Orders orders) {
+        return !limited(orders, (order, share) -> Optional.empty(), (shared, share) -> Optional.empty())
+                .isEmpty();
+    }
+
+    /** Cloth of which there is only so much: one fabric, or several pieces of cloth for one purpose. */
+    private record Limited(String name, BiFunction<Set<Integer>, Double, Optional<List<Marker>>> fit) {}
+
+    private static List<Limited> limited(Orders orders, Fitting fitting, SharedFitting sharing) {
+        List<Limited> limited = new ArrayList<>();
+        for (Orders.FabricOrder fabric : orders.fabrics()) {
+            MarkerOrder order = fabric.order();
+            String name = order.fabric().name();
+            if (order.fabric().onHand().isPresent() && orders.sharedBy(name).isEmpty()) {
+                limited.add(new Limited(
+                        name,
+                        (numbers, share) ->
+                                fitting.fits(order.forGarments(numbers), share).map(List::of)));
+            }
+        }
+        for (SharedOrder shared : orders.shared()) {
+            if (shared.bought().isEmpty()) {
+                limited.add(new Limited(
+                        shared.names().collect(Collectors.joining(" with ")),
+                        (numbers, share) -> sharing.fit(shared.forGarments(numbers), share)));
+            }
+        }
+        return limited;
+    }
+
     /** Chooses the garments by priority. */
-    public static ReducedJob of(Job job, Orders orders, Fitting fitting) {
+    public static ReducedJob of(Job job, Orders orders, Fitting fitting, SharedFitting sharing) {
         List<Integer> lineOf = new ArrayList<>();
         for (int line = 0; line < job.order().size(); line++) {
             for (int i = 0; i < job.order().get(line).make(); i++) {
@@ -47,30 +93,28 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
                 .sorted(Comparator.comparingInt(number ->
                         job.order().get(lineOf.get(number - 1)).priority().orElse(Integer.MAX_VALUE)))
                 .toList();
-        List<MarkerOrder> limited = orders.fabrics().stream()
-                .map(Orders.FabricOrder::order)
-                .filter(order -> order.fabric().onHand().isPresent())
-                .toList();
-        Map<String, Map<Set<Integer>, Marker>> found = new HashMap<>();
+        List<Limited> limited = limited(orders, fitting, sharing);
+        List<Map<Set<Integer>, List<Marker>>> found =
+                limited.stream().map(cloth -> fresh()).toList();
         WhatFits choice = WhatFits.of(
                 byPriority.stream().map(number -> lineOf.get(number - 1)).toList(),
-                limited.stream()
-                        .map(order -> (WhatFits.Cloth) (garments, share) -> {
+                IntStream.range(0, limited.size())
+                        .mapToObj(i -> (WhatFits.Cloth) (garments, share) -> {
                             Set<Integer> numbers =
                                     garments.stream().map(byPriority::get).collect(Collectors.toSet());
-                            Optional<Marker> marker = fitting.fits(order.forGarments(numbers), share);
-                            marker.ifPresent(
-                                    fits -> found.computeIfAbsent(order.fabric().name(), name -> new HashMap<>())
-                                            .put(numbers, fits));
-                            return marker.isPresent();
+                            Optional<List<Marker>> markers = limited.get(i).fit.apply(numbers, share);
+                            markers.ifPresent(fit -> found.get(i).put(numbers, fit));
+                            return markers.isPresent();
                         })
                         .toList());
-        Set<Integer> made = choice.made().stream().map(byPriority::get).collect(Collectors.toSet());
+        Set<Integer> made = choice.made().stream().map(byPriority::get).collect(Collectors.toCollection(TreeSet::new));
         Map<String, Marker> markers = new HashMap<>();
-        found.forEach((fabric, ofFabric) -> ofFabric.entrySet().stream()
+        found.forEach(ofCloth -> ofCloth.entrySet().stream()
                 .filter(fits -> fits.getKey().containsAll(made))
                 .min(Comparator.comparingInt(fits -> fits.getKey().size()))
-                .ifPresent(fits -> markers.put(fabric, without(fits.getValue(), made))));
+                .ifPresent(fits -> fits.getValue()
+                        .forEach(marker ->
+                                markers.put(marker.order().fabric().name(), renumbered(without(marker, made), made)))));
         if (made.size() == lineOf.size()) {
             return new ReducedJob(Optional.of(job), List.of(), markers);
         }
@@ -113,6 +157,30 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
                 fits.length());
     }
 
+    private static Map<Set<Integer>, List<Marker>> fresh() {
+        return new HashMap<>();
+    }
+
+    /** Returns a marker whose garments have the numbers that they have in the job where only these are made. */
+    private static Marker renumbered(Marker marker, Set<Integer> made) {
+        List<Integer> numbers = List.copyOf(made);
+        UnaryOperator<Garment> renumber =
+                garment -> new Garment(numbers.indexOf(garment.number()) + 1, garment.size(), garment.customer());
+        return new Marker(
+                marker.order()
+                        .withBundles(marker.order().bundles().stream()
+                                .map(bundle -> new Bundle(renumber.apply(bundle.garment()), bundle.pieces()))
+                                .toList()),
+                marker.placements().stream()
+                        .map(placement -> new Placement(renumbered(placement.item(), renumber), placement.pose()))
+                        .toList(),
+                marker.length());
+    }
+
+    private static Item renumbered(Item item, UnaryOperator<Garment> renumber) {
+        return new Item(item.piece(), item.garments().stream().map(renumber).toList(), item.hand(), item.mirrored());
+    }
+
     private static String counted(int count, OrderLine line) {
         return count + " ×"
                 + (line.size().name().isEmpty()
@@ -121,17 +189,17 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
                 + line.customer().map(" for "::concat).orElse("");
     }
 
-    private static String runsOut(List<MarkerOrder> limited, List<Integer> enoughFor, int all) {
+    private static String runsOut(List<Limited> limited, List<Integer> enoughFor, int all) {
         int least = enoughFor.stream().mapToInt(count -> count).min().orElse(all);
         String first = IntStream.range(0, limited.size())
                 .filter(i -> enoughFor.get(i) == least)
-                .mapToObj(i -> limited.get(i).fabric().name())
+                .mapToObj(i -> limited.get(i).name)
                 .collect(Collectors.joining(" and "));
         String others = IntStream.range(0, limited.size())
                 .filter(i -> enoughFor.get(i) > least)
                 .mapToObj(i -> "%s would do for %s"
                         .formatted(
-                                limited.get(i).fabric().name(),
+                                limited.get(i).name,
                                 enoughFor.get(i) == all ? "all" : Integer.toString(enoughFor.get(i))))
                 .collect(Collectors.joining(", "));
         return "By priority %s runs out first, after %d%s; found by short searches."

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 import lengthwise.MarkerMaking;
 import lengthwise.check.MarkerCheck;
 import lengthwise.job.JobFile;
@@ -77,7 +78,8 @@ class WhatFitsTest {
         ReducedJob reduced = ReducedJob.of(
                 job.job(),
                 Orders.of(job),
-                (order, share) -> MarkerMaking.fitting(order, Search.of(StopRule.iterations(20), 1, 1)));
+                (order, share) -> MarkerMaking.fitting(order, Search.of(StopRule.iterations(20), 1, 1)),
+                (shared, share) -> Optional.empty());
         Orders fewer = Orders.of(reduced.job().orElseThrow(), folder);
         assertThat(reduced.markers()).containsOnlyKeys("canvas", "lawn");
         for (Orders.FabricOrder fabric : fewer.fabrics()) {
@@ -92,6 +94,51 @@ class WhatFitsTest {
     }
 
     /** Room for two facings in the lining; with a priority the two of size M come first. */
+    /**
+     * Two pieces of canvas: 240 and 340 mm less the ends have room for two bands and for three, so for all five; of 230 mm one
+     * band is lost, though 190 + 300 mm would be enough for four.
+     */
+    @Test
+    void severalPiecesOfClothCountTogether() throws IOException {
+        String more =
+                "  canvas: {for: shell, width: 1000, unusable-edge: {each-side: 0}, direction: either-way, length: 340,"
+                        + " spread: {form: single-layer, end-allowance: {each-end: 20}}, sold-by: 100}\n  duck: ";
+        Path job = folder.resolve("job.yaml");
+        String both = JOB.replace("  canvas: ", more).replace("PRIORITY", "");
+        Files.writeString(job, both.replace("CANVAS", "240").replace("LAWN", "340"));
+        assertThat(run()).as(err.toString()).isZero();
+        assertThat(folder.resolve("out/made.yaml")).doesNotExist();
+        Files.writeString(job, both.replace("CANVAS", "230").replace("LAWN", "340"));
+        assertThat(run()).as(err.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains(
+                        "Of 5 garments the cloth on hand gives 4 (3 × S, 1 × M); left out: 1 × M.",
+                        "By priority duck with canvas runs out first, after 4 (lawn would do for all)");
+        assertThat(ended(
+                        "check",
+                        folder.resolve("out/canvas.svg").toString(),
+                        folder.resolve("out/duck.svg").toString(),
+                        "--job",
+                        folder.resolve("out/made.yaml").toString()))
+                .as(out.toString() + err)
+                .isZero();
+    }
+
+    /** Where a bolt is bought beside the remnant, nothing of the shell is short. */
+    @Test
+    void whatIsBoughtIsNotLimited() throws IOException {
+        Path job = folder.resolve("job.yaml");
+        String bolt =
+                "  bolt: {for: shell, width: 1000, unusable-edge: {each-side: 0}, direction: either-way}\n  canvas: ";
+        Files.writeString(job, job("240", "140", "").replace("  canvas: ", bolt));
+        assertThat(run()).as(err.toString()).isZero();
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("By priority lawn runs out first, after 2; found by short searches.");
+        Files.writeString(job, job("240", "140", "").replace("  canvas: ", bolt).replace("length: 140,", ""));
+        assertThat(run()).isEqualTo(2);
+        assertThat(err.toString()).contains("and that none for the same is bought");
+    }
+
     @Test
     void whatHasPriorityComesFirst() throws IOException {
         assertThat(run("1000", "140", "priority: 1,")).as(err.toString()).isZero();
@@ -126,9 +173,13 @@ class WhatFitsTest {
     private int run(String canvas, String lawn, String priority) throws IOException {
         Path job = folder.resolve("job.yaml");
         Files.writeString(job, job(canvas, lawn, priority), StandardCharsets.UTF_8);
+        return run();
+    }
+
+    private int run() {
         return ended(
                 "marker",
-                job.toString(),
+                folder.resolve("job.yaml").toString(),
                 "--what-fits",
                 "--iterations",
                 "20",

@@ -3,6 +3,7 @@ package lengthwise.model;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -82,6 +83,12 @@ public record SharedOrder(List<MarkerOrder> cloths, boolean keepTogether) {
         return order.matchPoints().stream()
                 .flatMap(match -> match.to().stream())
                 .anyMatch(MatchPoint.Partner.Mate.class::isInstance);
+    }
+
+    /** Returns the order for some of its garments, by their numbers. */
+    public SharedOrder forGarments(Set<Integer> numbers) {
+        return new SharedOrder(
+                cloths.stream().map(order -> order.forGarments(numbers)).toList(), keepTogether);
     }
 
     /** Returns the names of the pieces of cloth, in their order. */
