@@ -305,8 +305,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
             }
             SewnEdges edges = SewnEdges.of(job, book, complaints);
             warnings.addAll(edges.warnings());
-            return new Orders(
-                    orders, warnings.stream().distinct().toList(), edges, sharedCloth.orders(orders));
+            return new Orders(orders, warnings.stream().distinct().toList(), edges, sharedCloth.orders(orders));
         }
 
         /** Returns the order with its cloth laid another way; what is tied to a selvedge lies elsewhere in that marker. */

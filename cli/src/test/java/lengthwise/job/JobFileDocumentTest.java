@@ -37,7 +37,7 @@ class JobFileDocumentTest {
 
     @Test
     void thereAreWholeFiles() throws IOException {
-        assertThat(wholeFiles()).hasSize(8);
+        assertThat(wholeFiles()).hasSize(9);
     }
 
     /** The reader lists the keys it allows when it meets one that it does not. */
