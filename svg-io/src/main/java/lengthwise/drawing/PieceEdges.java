@@ -40,10 +40,16 @@ public final class PieceEdges {
     private static final double LEAST_BESIDE = 0.5;
 
     private static final int SAMPLES = 24;
+    private static final int MOST_SEW_LINES = 100;
+
+    /** An outline with more corners is ragged: none of them is worth a number. */
+    private static final int MOST_CORNERS = 500;
+
+    private static final int MOST_SECTIONS = 1_000;
 
     private final DrawnPiece piece;
     private final Course cutLine;
-    private final List<Course> sewLines;
+    private final List<SewLine> sewLines;
     private final List<Point> corners;
 
     /** Which line of the drawing was measured along. */
@@ -60,6 +66,9 @@ public final class PieceEdges {
      */
     public record Measured(double micrometres, Line along, boolean meetsFold) {}
 
+    /** A line of stitching and its corners. */
+    private record SewLine(Course course, List<Point> corners) {}
+
     private PieceEdges(DrawnPiece piece) {
         this.piece = piece;
         Course whole = Course.of(piece.outline().shell());
@@ -70,16 +79,19 @@ public final class PieceEdges {
                 .map(line -> piece.foldEdge()
                         .map(fold -> line.without(fold, ON_FOLD))
                         .orElse(line))
+                .map(line -> new SewLine(line, Corners.along(line)))
                 .toList();
-        this.corners =
-                Corners.fromUpperLeft(Corners.along(cutLine), piece.outline().box());
+        List<Point> all = Corners.along(cutLine);
+        this.corners = all.size() > MOST_CORNERS
+                ? List.of()
+                : Corners.fromUpperLeft(all, piece.outline().box());
     }
 
     public static PieceEdges of(DrawnPiece piece) {
         return new PieceEdges(piece);
     }
 
-    /** Returns the corners, the first of them corner 1. */
+    /** Returns the corners, the first of them corner 1; none if the outline is ragged. */
     public List<Point> corners() {
         return corners;
     }
@@ -113,6 +125,7 @@ public final class PieceEdges {
     /** Returns how long the whole outline is, the fold left out. */
     public Measured whole() {
         Optional<Course> sewn = sewLines.stream()
+                .map(SewLine::course)
                 .filter(line ->
                         offBeside(new Stretch(0, cutLine.length()), line).isPresent())
                 .filter(line -> line.length() > LEAST_BESIDE * cutLine.length())
@@ -140,7 +153,7 @@ public final class PieceEdges {
     /** A named point and how far along the outline it lies. */
     private record Place(EdgePoint point, double along) {}
 
-    /** Returns the parts of the outline from each named point to the next one, clockwise on the page. */
+    /** Returns the parts of the outline from each named point to the next one, clockwise on the page; none if they are too many. */
     public List<Section> sections() {
         List<Place> places = new ArrayList<>();
         for (int i = 1; i <= corners.size(); i++) {
@@ -148,6 +161,9 @@ public final class PieceEdges {
         }
         for (int i = 1; i <= piece.notches().size(); i++) {
             place(new EdgePoint(EdgePoint.Kind.NOTCH, i)).ifPresent(places::add);
+        }
+        if (places.size() > MOST_SECTIONS) {
+            return List.of();
         }
         places.sort(Comparator.comparingDouble(Place::along));
         if (cutLine.closed() && places.size() > 1) {
@@ -224,10 +240,11 @@ public final class PieceEdges {
     private Optional<Stretch> beside(Stretch way, Point start, Point end) {
         Optional<Stretch> nearest = Optional.empty();
         double least = Double.MAX_VALUE;
-        for (Course line : sewLines) {
+        for (SewLine sewLine : sewLines) {
+            Course line = sewLine.course;
             double middle = line.foot(cutLine.at(way.middle())).along();
             OptionalDouble off = offBeside(way, line);
-            Optional<Stretch> part = line.between(besideCorner(start, line), besideCorner(end, line)).stream()
+            Optional<Stretch> part = line.between(besideCorner(start, sewLine), besideCorner(end, sewLine)).stream()
                     .filter(each -> line.holds(each, middle) && each.length() > LEAST_BESIDE * way.length())
                     .findFirst();
             if (off.isPresent() && part.isPresent() && off.getAsDouble() < least) {
@@ -252,24 +269,27 @@ public final class PieceEdges {
         return OptionalDouble.of(sum);
     }
 
-    private static double besideCorner(Point point, Course line) {
-        Foot foot = line.foot(point);
+    private static double besideCorner(Point point, SewLine line) {
+        Foot foot = line.course.foot(point);
         double reach = CORNER_REACH * foot.distance() + CORNER_SLACK;
         Optional<Point> nearest = Optional.empty();
-        for (Point corner : Corners.along(line)) {
+        for (Point corner : line.corners) {
             double distance = corner.distance(point);
             if (distance <= reach) {
                 reach = distance;
                 nearest = Optional.of(corner);
             }
         }
-        return nearest.map(corner -> line.foot(corner).along()).orElse(foot.along());
+        return nearest.map(corner -> line.course.foot(corner).along()).orElse(foot.along());
     }
 
-    /** Returns the lines with those joined to one whose ends meet. */
+    /** Returns the lines with those joined to one whose ends meet; where there are too many to be seams, none. */
     private static List<List<Point>> joined(List<List<Point>> drawn) {
         List<List<Point>> lines =
                 new ArrayList<>(drawn.stream().filter(line -> line.size() > 1).toList());
+        if (lines.size() > MOST_SEW_LINES) {
+            return List.of();
+        }
         for (int i = 0; i < lines.size(); i++) {
             int j = i + 1;
             while (j < lines.size()) {
@@ -292,23 +312,37 @@ public final class PieceEdges {
     }
 
     private static boolean isClosed(List<Point> line) {
-        return line.size() > 3 && line.get(0).distance(line.get(line.size() - 1)) <= MEETS;
+        return line.size() > 3 && meet(line.get(0), last(line));
     }
 
     private static Optional<List<Point>> joined(List<Point> line, List<Point> other) {
         if (isClosed(line) || isClosed(other)) {
             return Optional.empty();
         }
-        for (List<Point> one : List.of(line, reversed(line))) {
-            for (List<Point> next : List.of(other, reversed(other))) {
-                if (one.get(one.size() - 1).distance(next.get(0)) <= MEETS) {
-                    List<Point> all = new ArrayList<>(one);
-                    all.addAll(next);
-                    return Optional.of(all);
-                }
-            }
+        if (meet(last(line), other.get(0))) {
+            return Optional.of(chained(line, other));
         }
-        return Optional.empty();
+        if (meet(last(line), last(other))) {
+            return Optional.of(chained(line, reversed(other)));
+        }
+        if (meet(line.get(0), last(other))) {
+            return Optional.of(chained(other, line));
+        }
+        return meet(line.get(0), other.get(0)) ? Optional.of(chained(reversed(other), line)) : Optional.empty();
+    }
+
+    private static boolean meet(Point a, Point b) {
+        return a.distance(b) <= MEETS;
+    }
+
+    private static Point last(List<Point> line) {
+        return line.get(line.size() - 1);
+    }
+
+    private static List<Point> chained(List<Point> line, List<Point> next) {
+        List<Point> all = new ArrayList<>(line);
+        all.addAll(next);
+        return all;
     }
 
     private static List<Point> reversed(List<Point> line) {

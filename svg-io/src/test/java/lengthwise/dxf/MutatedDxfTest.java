@@ -52,6 +52,6 @@ class MutatedDxfTest extends DamagedFiles {
                 whole,
                 DAMAGE,
                 DrawingException.class,
-                copy -> DxfPattern.read("p.dxf", copy, ScaleStatement.NONE));
+                copy -> measure(DxfPattern.read("p.dxf", copy, ScaleStatement.NONE)));
     }
 }

@@ -76,7 +76,7 @@ class MutatedPdfTest extends DamagedFiles {
                 ? Optional.of(new PageGrid(2, OptionalInt.empty(), Length.ofMillimetres(10), 1))
                 : Optional.empty();
         try {
-            PdfPattern.read("p.pdf", copy, ScaleStatement.NONE, grid);
+            measure(PdfPattern.read("p.pdf", copy, ScaleStatement.NONE, grid));
         } catch (DrawingException refused) {
             HostilePdfTest.assertIsOneLine(refused);
             throw refused;

@@ -113,7 +113,7 @@ class MutatedSvgTest extends DamagedFiles {
         Path file = folder.resolve("drawing.svg");
         return new Mutants("svg", whole, DAMAGE, DrawingException.class, copy -> {
             Files.write(file, copy);
-            SvgPattern.read(file, ScaleStatement.NONE);
+            measure(SvgPattern.read(file, ScaleStatement.NONE));
         });
     }
 

@@ -206,6 +206,23 @@ class PieceEdgesTest {
                 .hasSize(4);
     }
 
+    /** 2000 teeth and 300 stitches beside them are measured all the same, and none of them has a number. */
+    @Test
+    void aRaggedOutlineIsMeasuredWithoutNumbers() throws DrawingException {
+        StringBuilder teeth = new StringBuilder("M50 50");
+        StringBuilder stitches = new StringBuilder();
+        for (int i = 0; i < 2_000; i++) {
+            teeth.append(" l0.05 2 l0.05 -2");
+        }
+        for (int i = 0; i < 300; i++) {
+            stitches.append(sew("M%s 150 h0.3".formatted(60 + i / 2.0)));
+        }
+        PieceEdges edges = edges(cut(teeth + " V250 H50 Z") + stitches);
+        assertThat(edges.corners()).isEmpty();
+        assertThat(edges.sections()).isEmpty();
+        assertThat(mm(edges.whole())).isCloseTo(2_000 * 2 * Math.hypot(0.05, 2) + 2 * 200 + 200, HUNDREDTH);
+    }
+
     @Test
     void whatIsNotThereIsSaidWithWhatIs() throws DrawingException {
         PieceEdges edges = edges(cut("M50 50 H150 V250 H50 Z") + notch(75, 50, 75, 55));

@@ -1,6 +1,11 @@
 package lengthwise.testing;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
+import lengthwise.drawing.DrawnPiece;
+import lengthwise.drawing.PatternDrawing;
+import lengthwise.drawing.PieceEdges;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -12,6 +17,17 @@ public abstract class DamagedFiles {
 
     /** Returns whole files, among them such that refer to each of the decoys in every way that there is. */
     protected abstract Mutants files(Decoys decoys) throws Exception;
+
+    /** Whatever is read is measured too. */
+    protected static void measure(PatternDrawing drawing) {
+        for (DrawnPiece piece : drawing.pieces()) {
+            PieceEdges edges = PieceEdges.of(piece);
+            for (PieceEdges.Section section : edges.sections()) {
+                assertThat(section.length().micrometres()).isNotNegative();
+            }
+            assertThat(edges.whole().micrometres()).isPositive();
+        }
+    }
 
     @Test
     void damagedFiles() throws Exception {
