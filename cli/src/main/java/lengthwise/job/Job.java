@@ -70,6 +70,8 @@ public record Job(
                 .map(drawing -> drawing.in(seenFrom(other, folder, drawing.file())))
                 .toList();
         List<JobFabric> cutFrom = fabrics.stream()
+                .map(fabric -> fabric.withRepeat(fabric.repeat()
+                        .map(print -> print.withImage(print.image().map(image -> seenFrom(other, folder, image))))))
                 .map(fabric -> fabric.withCutAlready(
                         fabric.cutAlready().map(cut -> cut.withMarker(seenFrom(other, folder, cut.marker())))))
                 .toList();

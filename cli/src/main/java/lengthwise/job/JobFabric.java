@@ -86,18 +86,22 @@ public record JobFabric(
                 JobBuying.UNSAID);
     }
 
+    JobFabric withRepeat(Optional<PrintRepeat> other) {
+        return with(name, width, direction, other, spread, price, cutAlready, buying);
+    }
+
     JobFabric withCutAlready(Optional<JobCutAlready> cut) {
-        return with(name, width, direction, spread, price, cut, buying);
+        return with(name, width, direction, repeat, spread, price, cut, buying);
     }
 
     /** Returns the same cloth laid another way, whole. */
     JobFabric withForm(Spread.Form form) {
-        return with(name, width, direction, spread.withForm(form), price, Optional.empty(), buying);
+        return with(name, width, direction, repeat, spread.withForm(form), price, Optional.empty(), buying);
     }
 
     /** Returns the same cloth under another name, laid another way, whole. */
     JobFabric as(String otherName, JobSpread otherSpread) {
-        return with(otherName, width, direction, otherSpread, price, Optional.empty(), buying);
+        return with(otherName, width, direction, repeat, otherSpread, price, Optional.empty(), buying);
     }
 
     /** Returns the same cloth in a width that is on offer, and in no other. */
@@ -106,6 +110,7 @@ public record JobFabric(
                 name,
                 offer.width(),
                 direction,
+                repeat,
                 spread,
                 offer.price().or(() -> price),
                 cutAlready,
@@ -114,7 +119,7 @@ public record JobFabric(
 
     /** Returns the same cloth taken to have another direction. */
     public JobFabric withDirection(Direction other) {
-        return with(name, width, Optional.of(other), spread, price, cutAlready, buying);
+        return with(name, width, Optional.of(other), repeat, spread, price, cutAlready, buying);
     }
 
     /** Returns the widths on offer: its own where the job names none. */
@@ -141,6 +146,7 @@ public record JobFabric(
             String otherName,
             Length otherWidth,
             Optional<Direction> otherDirection,
+            Optional<PrintRepeat> otherRepeat,
             JobSpread otherSpread,
             Optional<Price> otherPrice,
             Optional<JobCutAlready> otherCut,
@@ -153,7 +159,7 @@ public record JobFabric(
                 otherDirection,
                 mostStretch,
                 rightSide,
-                repeat,
+                otherRepeat,
                 shrinkage,
                 otherSpread,
                 otherPrice,
@@ -205,6 +211,7 @@ public record JobFabric(
      * @param fromStart a point of the print that comes again: its distance from the cut end of the cloth
      * @param fromSelvedge its distance from the near selvedge, the one drawn at the top of the marker
      * @param motifs places in it that pieces may keep off or on
+     * @param image the path of a picture of one repeat
      */
     public record PrintRepeat(
             Length lengthwise,
@@ -214,14 +221,21 @@ public record JobFabric(
             boolean uneven,
             Length fromStart,
             Length fromSelvedge,
-            List<PrintMotif> motifs) {
+            List<PrintMotif> motifs,
+            Optional<String> image) {
         public PrintRepeat {
             motifs = List.copyOf(motifs);
         }
 
         /** Returns the same print with another point of it said, as it is on other cloth. */
         public PrintRepeat from(Length start, Length selvedge) {
-            return new PrintRepeat(lengthwise, crosswise, halfDrop, mirrored, uneven, start, selvedge, motifs);
+            return new PrintRepeat(lengthwise, crosswise, halfDrop, mirrored, uneven, start, selvedge, motifs, image);
+        }
+
+        /** Returns the same print with the path of its picture as seen from elsewhere. */
+        PrintRepeat withImage(Optional<String> path) {
+            return new PrintRepeat(
+                    lengthwise, crosswise, halfDrop, mirrored, uneven, fromStart, fromSelvedge, motifs, path);
         }
     }
 

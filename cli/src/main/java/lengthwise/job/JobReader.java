@@ -184,7 +184,12 @@ public final class JobReader {
     }
 
     private static String file(Entry entry) throws JobException {
-        String file = entry.text("the path of a drawing, seen from the folder of the job file");
+        return path(entry, "the path of a drawing, seen from the folder of the job file");
+    }
+
+    /** Reads the path of a file. */
+    static String path(Entry entry, String example) throws JobException {
+        String file = entry.text(example);
         if (file.matches("(?i)[a-z]{2,}://.*")) {
             throw entry.error("found " + Quote.of(file)
                     + "; nothing is fetched from the network, save the drawing beside the job file");

@@ -265,6 +265,7 @@ public final class JobWriter {
                             .map(motif -> quoted(motif.name()) + ": " + motif(motif, repeat))
                             .toList()));
         }
+        repeat.image().ifPresent(image -> parts.add("image: " + quoted(image)));
         return braces(parts);
     }
 

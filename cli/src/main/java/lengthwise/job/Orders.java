@@ -273,7 +273,7 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
             List<FabricOrder> orders = new ArrayList<>();
             for (JobFabric said : job.fabrics()) {
                 Assumptions assumed = new Assumptions();
-                Fabric fabric = FabricMaking.of(said, assumed);
+                Fabric fabric = shown(FabricMaking.of(said, assumed), said);
                 refuseNoWidth(said, fabric);
                 warnOfSlidingPile(fabric);
                 Length gap = job.gap().orElseGet(() -> {
@@ -317,6 +317,21 @@ public record Orders(List<FabricOrder> fabrics, List<String> warnings, SewnEdges
             Fabric fabric = FabricMaking.of(other, new Assumptions());
             refuseNoWidth(said, fabric);
             return Optional.of(LyingMaking.tied(order.withFabric(fabric), job, other, complaints));
+        }
+
+        /** Returns the fabric with the picture of its print. */
+        private Fabric shown(Fabric fabric, JobFabric said) throws JobException {
+            Optional<String> image = said.repeat().flatMap(JobFabric.PrintRepeat::image);
+            if (image.isEmpty()) {
+                return fabric;
+            }
+            try {
+                return fabric.shownAs(PrintPictures.read(folder.resolve(image.get())));
+            } catch (JobException unusable) {
+                throw complaints.at(
+                        "fabrics." + said.name() + ".repeat.image",
+                        "%s: %s".formatted(image.get(), unusable.getMessage()));
+            }
         }
 
         private void refuseColours() throws JobException {

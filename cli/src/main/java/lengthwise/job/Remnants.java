@@ -115,7 +115,8 @@ public final class Remnants {
                     said.uneven(),
                     Length.ZERO,
                     Length.ZERO,
-                    motifs(said, fabric));
+                    motifs(said, fabric),
+                    said.image());
         }
         long along = repeat.lengthwise().micrometres();
         long across = repeat.crosswise().micrometres();
@@ -131,7 +132,8 @@ public final class Remnants {
                 said.uneven(),
                 new Length(along == 0 ? 0 : Math.floorMod(moved, along)),
                 new Length(across == 0 ? 0 : Math.floorMod(y, across)),
-                motifs(said, fabric));
+                motifs(said, fabric),
+                said.image());
     }
 
     /** Returns the motifs as they are on cloth that was washed, if it is washed first. */

@@ -26,7 +26,8 @@ final class RepeatReading {
                 "mirrored",
                 "uneven",
                 "origin",
-                "motifs");
+                "motifs",
+                "image");
         Optional<Length> lengthwise = repeat.read("lengthwise", e -> measuring.positive(e, FabricReading.WIDEST));
         Optional<Length> crosswise = repeat.read("crosswise", e -> measuring.positive(e, FabricReading.WIDEST));
         if (lengthwise.isEmpty() && crosswise.isEmpty()) {
@@ -47,7 +48,16 @@ final class RepeatReading {
                 FabricReading.isYes(repeat, "uneven"),
                 within(origin, "from-start"),
                 within(origin, "from-selvedge"),
-                repeat.read("motifs", e -> motifs(e, lengthwise, crosswise)).orElse(List.of()));
+                repeat.read("motifs", e -> motifs(e, lengthwise, crosswise)).orElse(List.of()),
+                repeat.read("image", e -> image(e, lengthwise.isPresent() && crosswise.isPresent())));
+    }
+
+    private static String image(Entry entry, boolean whole) throws JobException {
+        if (!whole) {
+            throw entry.keyError(
+                    "the picture shows one repeat along and across the cloth; say lengthwise and crosswise");
+        }
+        return JobReader.path(entry, "the path of a picture of one repeat, seen from the folder of the job file");
     }
 
     private Length within(Optional<Fields> part, String key) throws JobException {

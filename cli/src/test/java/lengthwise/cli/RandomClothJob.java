@@ -646,7 +646,15 @@ final class RandomClothJob {
         }
 
         private void motif() {
-            if (kind == Kind.STRIP || !RandomClothJob.this.says("repeat", "motifs") || later.nextInt(3) > 0) {
+            boolean known =
+                    List.of("single-layer", "fold-lengthwise", "plies-face-up").contains(form);
+            boolean tied = keys.containsKey("border")
+                    || keys.containsKey("zone")
+                    || keys.containsKey("edge-on-selvedge")
+                    || says("match-point", "to:")
+                    || (kind == Kind.HALF && form.equals("fold-lengthwise"));
+            boolean goes = kind != Kind.STRIP && RandomClothJob.this.says("repeat", "motifs");
+            if (!goes || later.nextInt(known && !tied ? 2 : 20) > 0) {
                 return;
             }
             List<String> marks = List.of("drill-hole 1", "notch 2");
@@ -656,7 +664,13 @@ final class RandomClothJob {
         }
 
         private void tolerance() {
-            if (kind != Kind.STRIP && later.nextInt(6) == 0) {
+            boolean tied = keys.containsKey("border")
+                    || keys.containsKey("grain")
+                    || keys.containsKey("edge-on-selvedge")
+                    || keys.containsKey("match-point")
+                    || mindsMotifs()
+                    || (kind == Kind.HALF && !form.equals("single-layer"));
+            if (kind != Kind.STRIP && later.nextInt(tied ? 40 : 5) == 0) {
                 keys.put("grain-tolerance", List.of("1 deg", "2.5 deg", "3 mm").get(later.nextInt(3)));
             }
         }

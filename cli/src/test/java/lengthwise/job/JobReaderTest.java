@@ -81,7 +81,15 @@ class JobReaderTest {
                                 Optional.of(Axis.LENGTHWISE),
                                 Optional.empty(),
                                 Optional.of(new PrintRepeat(
-                                        mm(320), mm(160), false, false, false, mm(0), mm(0), List.of())),
+                                        mm(320),
+                                        mm(160),
+                                        false,
+                                        false,
+                                        false,
+                                        mm(0),
+                                        mm(0),
+                                        List.of(),
+                                        Optional.empty())),
                                 Optional.of(new Shrinkage(0.03, 0.02, Handling.PRE_WASH)),
                                 new JobSpread(
                                         Optional.of(Form.SINGLE_LAYER),

@@ -282,7 +282,8 @@ final class RandomJobs {
                 oneWay && chance(),
                 origin,
                 Length.ZERO,
-                chance() ? List.of() : List.of(motif(lengthwise, crosswise)));
+                chance() ? List.of() : List.of(motif(lengthwise, crosswise)),
+                crosswise.equals(Length.ZERO) ? Optional.empty() : maybe(() -> one(NAMES) + ".png"));
     }
 
     private PrintMotif motif(Length lengthwise, Length crosswise) {

@@ -202,7 +202,8 @@ public record Fabric(
                 drawn.halfDrop(),
                 drawn.mirrored(),
                 drawn.originX(),
-                drawn.originY()));
+                drawn.originY(),
+                drawn.picture()));
     }
 
     /** Returns the same fabric taken to have another direction. */
@@ -213,6 +214,11 @@ public record Fabric(
     /** Returns the same fabric without a repeat to match. */
     public Fabric withoutRepeat() {
         return with(direction, Optional.empty(), flaws, onHand, shade);
+    }
+
+    /** Returns the same fabric with a picture of its print, where it has one. */
+    public Fabric shownAs(PrintPicture picture) {
+        return with(direction, repeat.map(print -> print.shownAs(picture)), flaws, onHand, shade);
     }
 
     /** Returns the same fabric taken to be whole. */

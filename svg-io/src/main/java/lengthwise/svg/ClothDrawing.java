@@ -63,6 +63,7 @@ final class ClothDrawing {
                 "0.25",
                 "stroke-dasharray",
                 "6 3");
+        PrintTiles.draw(marker, corner, clothLength, clothWidth, svg);
         fabric.onHand().flatMap(OnHand::outline).ifPresent(this::remnant);
         fabric.join().ifPresent(this::join);
         ties();

@@ -193,7 +193,8 @@ public final class MarkerPng {
         for (Node child = from.getFirstChild(); child != null; child = child.getNextSibling()) {
             Document document = to.getOwnerDocument();
             if (child instanceof Element inside) {
-                if (SafeXml.SVG.equals(inside.getNamespaceURI()) && PAINTED.contains(inside.getLocalName())) {
+                boolean print = inside.getAttribute("data-area").equals("print");
+                if (SafeXml.SVG.equals(inside.getNamespaceURI()) && PAINTED.contains(inside.getLocalName()) && !print) {
                     Element copied = document.createElementNS(SafeXml.SVG, inside.getLocalName());
                     to.appendChild(copied);
                     copy(inside, copied);

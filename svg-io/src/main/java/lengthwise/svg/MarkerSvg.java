@@ -1,5 +1,6 @@
 package lengthwise.svg;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -36,6 +37,9 @@ public final class MarkerSvg {
     static final String INK = "#1c2a30";
     static final String FAINT = "#7d898d";
     static final String NOT_CUTTABLE = "#f0ede6";
+
+    /** How much of the print a piece hides, where the print is drawn. */
+    private static final String SEEN_THROUGH = "0.45";
 
     private static final double TOP = 16;
     private static final double BOTTOM = 20;
@@ -176,14 +180,12 @@ public final class MarkerSvg {
                         marker.order().cutAlready().holds(placement) ? "already" : "now")
                 .attributeIfAny("data-customer", Garment.customers(item.garments()))
                 .line();
-        strokes.path(
-                Millimetres.path(outline, corner),
-                "fill",
-                tints.of(placement),
-                "stroke",
-                "#000000",
-                "stroke-width",
-                "0.25");
+        List<String> paint = new ArrayList<>(List.of("fill", tints.of(placement)));
+        if (PrintTiles.isShown(fabric)) {
+            paint.addAll(List.of("fill-opacity", SEEN_THROUGH));
+        }
+        paint.addAll(List.of("stroke", "#000000", "stroke-width", "0.25"));
+        strokes.path(Millimetres.path(outline, corner), paint.toArray(String[]::new));
         item.piece().foldEdge().ifPresent(edge -> fold(placement, edge));
         strokes.path(
                 label.arrow().path(corner), "data-mark", "grain", "fill", INK, "stroke", INK, "stroke-width", "0.3");

@@ -67,7 +67,9 @@ final class PaintReader {
             throws DrawingException {
         PaintStyle style = above.child(cascade.of(element));
         String kind = String.valueOf(element.getLocalName());
-        if (!style.shown() || !SafeXml.SVG.equals(element.getNamespaceURI())) {
+        // Paper has no print; the cloth has it already.
+        boolean print = element.getAttribute("data-area").equals("print");
+        if (!style.shown() || !SafeXml.SVG.equals(element.getNamespaceURI()) || print) {
             return;
         }
         AffineTransform map = transformed(element, outer);
