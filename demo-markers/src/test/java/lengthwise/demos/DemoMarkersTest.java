@@ -243,6 +243,21 @@ class DemoMarkersTest {
                         "Cut for one shade: each garment within 75 cm", "One-way per garment", "Keeping to one shade");
     }
 
+    /** The check says whether herons keep off the cups' points and come on the brief-fronts; the marker shows them all. */
+    @Test
+    void swimSetWithHeronsWhereTheyBelong() throws IOException {
+        make("wrap-swim-set/herons.yaml", out);
+
+        Map<String, Integer> print = Sheet.read(out, "tall-herons").contours();
+        assertThat(print).contains(Map.entry("cup L", 3), Map.entry("cup R", 3), Map.entry("brief-front", 3));
+        assertThat(print.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(33);
+        assertThat(check("wrap-swim-set/herons.yaml", "tall-herons", "oat-lining"))
+                .isZero();
+        assertThat(Files.readString(out.resolve("tall-herons.svg")))
+                .contains("data:image/png;base64,", "class=\"motif\"", ">body<", ">head<");
+        assertThat(Files.readString(out.resolve("report.html"))).contains("Minding the motifs");
+    }
+
     /**
      * Two plies face up give two of a hand. Washed, the check comes again every 6 · 0.97 = 5.82 cm (3 % shrinkage), and from
      * the start of one ply to the start of the next it does so a whole number of times.

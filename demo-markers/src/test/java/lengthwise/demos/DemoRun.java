@@ -31,6 +31,7 @@ record DemoRun(Path html, Path json) {
         "wrap-swim-set/made-to-measure.yaml",
         "wrap-swim-set/hand-dyed.yaml",
         "wrap-swim-set/bolt-and-remnants.yaml",
+        "wrap-swim-set/herons.yaml",
         "smock/job.yaml",
         "smock/corduroy.yaml",
         "smock/border.yaml",

@@ -64,13 +64,11 @@ final class MotifShapes {
                 "class",
                 "motif",
                 "fill",
-                MarkerSvg.FAINT,
-                "fill-opacity",
-                "0.12",
+                "none",
                 "stroke",
                 MarkerSvg.FAINT,
                 "stroke-width",
-                "0.3",
+                "0.4",
                 "stroke-dasharray",
                 dashes);
         name.ifPresent(words -> copies.stream()

@@ -65,9 +65,14 @@ final class TitleColumn {
                                         "A label says: piece, size, number of the garment, L or R as worn.",
                                         "Arrows lie along the grain; a single head points to the up end of the piece.",
                                         "Cut along the middle of the line."),
-                                SharedCut.on(marker).isEmpty()
-                                        ? Stream.of()
-                                        : Stream.of("Under a grey band one cut does for both pieces."))
+                                Stream.of(
+                                                SharedCut.on(marker).isEmpty()
+                                                        ? ""
+                                                        : "Under a grey band one cut does for both pieces.",
+                                                marker.order().motifs().isEmpty()
+                                                        ? ""
+                                                        : "Grey circles and boxes over the pieces are motifs of the print that pieces keep off or on.")
+                                        .filter(line -> !line.isEmpty()))
                         .toList());
         tints(tints);
         if (!marker.order().cutAlready().isNone()) {
