@@ -125,7 +125,7 @@ final class PlanWords {
                     bolts.shortfall() > 0
                             ? "%sbolts: they hold %s too little; buy that much more, or make fewer."
                                     .formatted(colour, cloth(new Length(bolts.shortfall())))
-                            : "%sbolts: together they are long enough, but the plies cannot be cut from them whole; a ply must not be joined. Another table-length or max-garments gives shorter plies."
+                            : "%sbolts: together they are long enough, but no way was found to cut every ply whole from one of them; a ply must not be joined. Another table-length or max-garments gives shorter plies."
                                     .formatted(colour));
         }
         List<String> sentences = new ArrayList<>();

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,13 +93,35 @@ class StashInterruptTest {
                 .isZero();
     }
 
+    /** Markers are written, so the bolt that they lie on is begun: 11 pieces of garments take more than 1.5 m of it. */
+    @Test
+    void aPlanThatIsEndedHasBegunItsBolt() throws Exception {
+        folder.write(
+                "job.yaml",
+                JOB.replace("from: stash, ", "")
+                                .replace("width: 1200", "width: 1000")
+                                .replace("{make: 5}", "{size: S, make: 5}, {size: M, make: 6}")
+                        + "plan: {bolts: stash, max-plies: 2, max-garments: 4}\n");
+        add("long", "5 m");
+        Process run = start("plan");
+        waitFor(run, "long", "reserved");
+        Thread.sleep(4_000);
+        send(run, "TERM");
+        assertThat(path.resolve("out/canvas-lay-1.svg")).exists();
+        assertThat(list()).singleElement().satisfies(line -> assertThat(line).matches("long [23]\\.\\d\\d\\d m free"));
+    }
+
     private Process start() throws IOException {
+        return start("marker");
+    }
+
+    private Process start(String command) throws IOException {
         Process run = new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
                         System.getProperty("java.class.path"),
                         "lengthwise.cli.Main",
-                        "marker",
+                        command,
                         folder.path("job.yaml"),
                         "--seconds",
                         "100",

@@ -51,6 +51,28 @@ class BoltPliesTest {
         assertThat(of(metres(4, 4, 4), metres(5), List.of(1))).isEmpty();
     }
 
+    /** The same rolls and bolts where the search may not even begin: a plan that is ended is cut from them all the same. */
+    @Test
+    void endedAtOnceItStillSaysFromWhichBolts() {
+        BoltPlies cut = endedAtOnce(metres(15, 16), metres(6.5), List.of(4)).orElseThrow();
+        assertThat(cut.plies()).containsExactly(List.of(2), List.of(2));
+        assertThat(cut.left()).isEqualTo(metres(2, 3));
+        assertThat(endedAtOnce(metres(20, 6, 6), metres(3, 4, 2), List.of(2, 1, 1))
+                        .orElseThrow()
+                        .left())
+                .isEqualTo(metres(20, 0, 0));
+        assertThat(endedAtOnce(metres(4, 4, 4), metres(5), List.of(1))).isEmpty();
+        // by hand: the shortest bolt holds one ply and its ends, so that a second one is begun
+        assertThat(BoltPlies.of(metres(6, 6.06, 9), metres(3), List.of(2), Length.ofMillimetres(60), () -> true)
+                        .orElseThrow()
+                        .left())
+                .isEqualTo(metres(2.94, 3, 9));
+    }
+
+    private static Optional<BoltPlies> endedAtOnce(List<Length> bolts, List<Length> lengths, List<Integer> wanted) {
+        return BoltPlies.of(bolts, lengths, wanted, Length.ZERO, () -> true);
+    }
+
     private static Optional<BoltPlies> of(List<Length> bolts, List<Length> lengths, List<Integer> wanted) {
         return BoltPlies.of(bolts, lengths, wanted, Length.ZERO, () -> false);
     }
