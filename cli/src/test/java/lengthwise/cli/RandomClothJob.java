@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A seeded job on one cloth, as a maker might write it, with its drawing: cloth, spreading, rules and pieces at random, so
@@ -42,9 +43,10 @@ final class RandomClothJob {
             Patch::ownGap,
             Patch::tied,
             Patch::selvedge,
-            Patch::filler,
-            Patch::motif,
-            Patch::tolerance);
+            Patch::filler);
+
+    /** Rules of a piece that go by what the other pieces say. */
+    private static final List<Consumer<Patch>> LAST_PIECE_RULES = List.of(Patch::motif, Patch::tolerance);
 
     /** What the job says of the cloth, by its keys. */
     final Map<String, String> cloth = new LinkedHashMap<>();
@@ -77,6 +79,7 @@ final class RandomClothJob {
             patches.add(patch);
             PIECE_RULES.forEach(rule -> rule.accept(patch));
         }
+        LAST_PIECE_RULES.forEach(patches::forEach);
         this.gap = between(0, 8) / 2.0 + " mm";
         this.make = between(1, 3);
     }
@@ -390,7 +393,7 @@ final class RandomClothJob {
 
     /** One motif, smaller than the repeat; on stripes a bar. */
     private void motifs() {
-        if (says("repeat") && later.nextBoolean()) {
+        if (says("repeat")) {
             List<String> keys = new ArrayList<>();
             boolean round = says("repeat", "lengthwise") && says("repeat", "crosswise") && later.nextBoolean();
             int least = Integer.MAX_VALUE;
@@ -652,13 +655,20 @@ final class RandomClothJob {
                     || keys.containsKey("zone")
                     || keys.containsKey("edge-on-selvedge")
                     || says("match-point", "to:")
+                    || isMatchedTo()
                     || (kind == Kind.HALF && form.equals("fold-lengthwise"));
             boolean goes = kind != Kind.STRIP && RandomClothJob.this.says("repeat", "motifs");
-            if (!goes || later.nextInt(known && !tied ? 2 : 20) > 0) {
+            if (!goes || later.nextInt(!known || tied ? 40 : keys.containsKey("match-point") ? 8 : 2) > 0) {
                 return;
             }
             List<String> marks = List.of("drill-hole 1", "notch 2");
-            boolean marked = kind == Kind.PANEL && later.nextInt(4) > 0;
+            boolean fits = Stream.of("lengthwise", "crosswise")
+                    .anyMatch(axis ->
+                            RandomClothJob.this.says("repeat", axis) && Math.max(across, along) < besideMotif(axis));
+            boolean marked = kind == Kind.PANEL && later.nextInt(fits ? 4 : 30) > 0;
+            if (!marked && !fits && later.nextInt(12) > 0) {
+                return;
+            }
             String at = marked ? ", at: " + marks.get(later.nextInt(2)) : "";
             keys.put(marked && later.nextInt(3) == 0 ? "keep-on" : "keep-off", "{motif: rose" + at + "}");
         }
@@ -668,11 +678,16 @@ final class RandomClothJob {
                     || keys.containsKey("grain")
                     || keys.containsKey("edge-on-selvedge")
                     || keys.containsKey("match-point")
+                    || isMatchedTo()
                     || mindsMotifs()
                     || (kind == Kind.HALF && !form.equals("single-layer"));
-            if (kind != Kind.STRIP && later.nextInt(tied ? 40 : 5) == 0) {
+            if (kind != Kind.STRIP && later.nextInt(tied ? 50 : 5) == 0) {
                 keys.put("grain-tolerance", List.of("1 deg", "2.5 deg", "3 mm").get(later.nextInt(3)));
             }
+        }
+
+        private boolean isMatchedTo() {
+            return patches.stream().anyMatch(other -> other.says("match-point", "piece: " + name + ","));
         }
 
         boolean mindsMotifs() {
