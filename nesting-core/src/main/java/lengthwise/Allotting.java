@@ -68,6 +68,7 @@ final class Allotting {
     private final List<Lot> lots;
     private final Map<Lot, Double> areas = new HashMap<>();
     private final Map<List<CutPiece>, Boolean> onLast = new HashMap<>();
+    private final Map<List<CutPiece>, MarkerOrder> homes = new HashMap<>();
 
     Allotting(SharedOrder shared, Search search) {
         this.shared = shared;
@@ -325,8 +326,9 @@ final class Allotting {
 
     private Allotment allotment(Attempt attempt) {
         Map<MarkerOrder, List<Lot>> over = new HashMap<>();
-        attempt.over.forEach(lot ->
-                over.computeIfAbsent(home(lot), cloth -> new ArrayList<>()).add(lot));
+        attempt.over.forEach(lot -> over.computeIfAbsent(
+                        homes.computeIfAbsent(lot.pieces(last), kind -> home(lot)), cloth -> new ArrayList<>())
+                .add(lot));
         List<Allotment.Given> given = new ArrayList<>();
         for (MarkerOrder cloth : shared.cloths()) {
             Filled filled = attempt.filled.stream()

@@ -1,5 +1,6 @@
 package lengthwise.cli;
 
+import java.io.PrintWriter;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -55,7 +56,8 @@ record Allotted(
             Map<String, Marker> known,
             @Nullable Double time,
             SearchOptions searching,
-            BooleanSupplier interrupted) {
+            BooleanSupplier interrupted,
+            PrintWriter err) {
         if (whole.shared().isEmpty()) {
             return new Allotted(whole, known, time);
         }
@@ -76,6 +78,10 @@ record Allotted(
                 shared.cloths().forEach(order -> given.put(order.fabric().name(), order.withBundles(List.of())));
                 laid.forEach(marker -> given.put(marker.order().fabric().name(), marker.order()));
                 continue;
+            }
+            if (ProgressLine.onTerminal()) {
+                err.println("%s: sharing it out over %s"
+                        .formatted(shared.purpose(), shared.names().collect(Collectors.joining(", "))));
             }
             Search search = Budget.sharingOut(shared, whole.shared().size(), time, searching.iterations, searching.seed)
                     .cancelledBy(interrupted);
@@ -173,7 +179,15 @@ record Allotted(
                 .toList();
         return others.isEmpty()
                 ? Optional.empty()
-                : Optional.of("That is what is left over for it beside %s, which take what they have room for."
+                : Optional.of("That is what is left over for it beside %s."
                         .formatted(others.stream().collect(Collectors.joining(" and "))));
+    }
+
+    /** Says whether cloth on hand was given more than room was found for. */
+    boolean isShort() {
+        return orders.fabrics().stream()
+                .filter(FabricOrder::isPart)
+                .map(fabric -> fabric.order().fabric())
+                .anyMatch(fabric -> fabric.onHand().isPresent() && !begun.containsKey(fabric.name()));
     }
 }

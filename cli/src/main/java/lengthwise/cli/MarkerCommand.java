@@ -363,8 +363,8 @@ final class MarkerCommand implements Callable<Integer> {
         List<String> warnings = new ArrayList<>(orders.warnings());
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
-            Allotted allotted = Allotted.of(orders, known, time, searching, interrupt::isRequested);
-            if (!orders.shared().isEmpty() && interrupt.isRequested()) {
+            Allotted allotted = Allotted.of(orders, known, time, searching, interrupt::isRequested, err);
+            if (interrupt.isRequested() && allotted.isShort()) {
                 return ExitCode.INTERRUPTED;
             }
             List<FabricRun> runs = new ArrayList<>();

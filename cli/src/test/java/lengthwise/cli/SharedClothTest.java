@@ -175,7 +175,7 @@ class SharedClothTest {
         assertThat(here.said())
                 .contains(
                         "lengthwise: it does not fit on bolt: 10 mm short.",
-                        "That is what is left over for it beside left-1 and left-2, which take what they have room for.",
+                        "That is what is left over for it beside left-1 and left-2. A longer search may share it out better.",
                         "What stays out: front.");
         assertThat(folder.resolve("out")).doesNotExist();
     }
