@@ -56,26 +56,35 @@ final class Disturbance {
         }
     }
 
-    /** Turns all that a bond holds together, about the middle of each; answers whether there is another turn. */
+    /**
+     * Turns all that a bond holds together, about the middle of each; answers whether there is another turn, in which each
+     * of them has a place on the strip as long as it is now.
+     */
     private boolean turn(int bond) {
         List<Integer> members = state.task.members(bond);
         QuarterTurn now = PreparedTask.turn(state.variant[members.get(0)]);
         List<QuarterTurn> others = state.task.variants(members.get(0)).stream()
                 .map(PreparedTask::turn)
                 .distinct()
-                .filter(turn -> turn != now)
+                .filter(turn -> turn != now
+                        && members.stream()
+                                .noneMatch(member -> turned(member, turn).isEmpty()))
                 .toList();
         if (others.isEmpty()) {
             return false;
         }
         QuarterTurn to = others.get(random.nextInt(others.size()));
         for (int member : members) {
-            List<Variant> turned = state.task.variants(member).stream()
-                    .filter(variant -> PreparedTask.turn(variant) == to)
-                    .toList();
+            List<Variant> turned = turned(member, to);
             lay(member, turned.get(random.nextInt(turned.size())), centreX(member), centreY(member));
         }
         return true;
+    }
+
+    private List<Variant> turned(int member, QuarterTurn to) {
+        return state.task.variants(member).stream()
+                .filter(variant -> PreparedTask.turn(variant) == to && state.cells(variant).length > 0)
+                .toList();
     }
 
     private double centreX(int piece) {
