@@ -32,8 +32,7 @@ class GarmentTurnTest {
     private static final Fabric STRIPES = TestFabric.plain()
             .width(200, 0)
             .direction(Direction.ONE_WAY_PER_GARMENT)
-            .repeat(new Repeat(
-                    Length.ofMillimetres(200), Length.ZERO, false, Length.ofMillimetres(10), Length.ZERO))
+            .repeat(new Repeat(Length.ofMillimetres(200), Length.ZERO, false, Length.ofMillimetres(10), Length.ZERO))
             .fabric();
 
     private static final Piece FRONT = matched(
@@ -42,8 +41,7 @@ class GarmentTurnTest {
             Optional.of(Axis.LENGTHWISE),
             Optional.empty());
 
-    private static final Piece FLAP =
-            piece("flap", Optional.of(QuarterTurn.NONE), 0, 0, 100, 0, 100, 60, 5, 60, 0, 55);
+    private static final Piece FLAP = piece("flap", Optional.of(QuarterTurn.NONE), 0, 0, 100, 0, 100, 60, 5, 60, 0, 55);
 
     /** In a strip of less than 220 mm the garment cannot be turned, and is not. */
     @ParameterizedTest

@@ -96,7 +96,7 @@ final class ReportHtml {
             html.element("td", LengthWords.both(fabricRun.marker().length()));
             html.element("td", LengthWords.both(fabric.cuttableWidth()));
             html.element("td", Figures.percent(fabricRun.marker().efficiency()), "class", "number");
-            html.element("td", isThereAlready(fabricRun, run) ? "" : cost(run.cost(fabricRun)), "class", "number");
+            html.element("td", cost(run.cost(fabricRun)), "class", "number");
             html.close().line();
         }
         html.close().line();
@@ -143,26 +143,14 @@ final class ReportHtml {
         Page.list(html, "ul", SharedWords.of(shared, run));
     }
 
-    /**
-     * Returns the sum of the costs as they are shown; empty where the price of a fabric is not known. What is on hand beside
-     * cloth that is bought for the same is not paid for.
-     */
+    /** Returns the sum of the costs as they are shown; empty where the price of a fabric is not known. */
     static OptionalDouble cost(Run run) {
-        List<OptionalDouble> costs = run.fabrics().stream()
-                .filter(fabric -> !isThereAlready(fabric, run))
-                .map(run::cost)
-                .toList();
+        List<OptionalDouble> costs = run.fabrics().stream().map(run::cost).toList();
         return costs.stream().allMatch(OptionalDouble::isPresent)
                 ? OptionalDouble.of(costs.stream()
                         .mapToDouble(cost -> Double.parseDouble(Figures.money(cost.getAsDouble())))
                         .sum())
                 : OptionalDouble.empty();
-    }
-
-    private static boolean isThereAlready(FabricRun fabric, Run run) {
-        Fabric cloth = fabric.marker().order().fabric();
-        return cloth.onHand().isPresent()
-                && run.shared().stream().anyMatch(shared -> shared.purpose().equals(cloth.role()));
     }
 
     private static String cost(OptionalDouble cost) {
@@ -357,7 +345,10 @@ final class ReportHtml {
                                         .formatted(
                                                 Figures.money(price.amount()),
                                                 per(price.per()),
-                                                cost(run.cost(fabricRun))))
+                                                cost(
+                                                        run.isThereBesideOthers(fabricRun)
+                                                                ? purchase.cost()
+                                                                : run.cost(fabricRun))))
                         .line());
         html.close().line();
     }

@@ -86,6 +86,9 @@ class SharedClothTest {
                         {"name":"bolt","contours":1,"laid_length_mm":540.000,"share_in_pieces":0.833333}],
                         "buy_mm":600.000,"buy_without_cloth_on_hand_mm":1200.000,"saved_mm":600.000,"saved_cost":6.00}],
                         """.replace("\n", ""));
+        // what is there costs nothing: all together costs what the bolt does
+        assertThat(report.split("\"cost\" : 6.00", -1)).hasSize(3);
+        assertThat(report.split("\"cost\" : 0.00", -1)).hasSize(3);
         assertThat(here.read("out/report.html"))
                 .contains("The pieces of cloth for shell", "the cloth on hand saves 60 cm");
     }
