@@ -30,8 +30,7 @@ class ReportFiguresTest {
     void theFirstTableIsThatOfTheJson(String job) throws Exception {
         DemoRun run = DemoRun.of(job);
         Element table = Elements.of(run.page(), "table").get(0);
-        Json whole = run.figures();
-        List<Json> fabrics = whole.objects("fabrics");
+        List<Json> fabrics = run.figures().objects("fabrics");
         List<List<String>> rows = Elements.rows(table);
         assertThat(rows).hasSameSizeAs(fabrics);
         for (int i = 0; i < rows.size(); i++) {
@@ -47,30 +46,17 @@ class ReportFiguresTest {
             assertShows(row.get(3), fabric.number("length_mm"));
             assertShows(row.get(4), fabric.number("cuttable_width_mm"));
             assertPercent(row.get(5), fabric.number("efficiency"));
-            if (isPaidFor(fabric, whole)) {
-                assertMoney(row.get(6), fabric);
-            } else {
-                assertThat(row.get(6)).isEmpty();
-            }
+            assertMoney(row.get(6), fabric);
         }
         for (Element sum : Elements.of(table, "tfoot")) {
             assertMoney(Elements.cells(sum).get(1), run.figures());
             assertThat(run.figures().number("cost"))
                     .isCloseTo(
                             fabrics.stream()
-                                    .filter(fabric -> isPaidFor(fabric, whole))
                                     .mapToDouble(fabric -> fabric.number("cost"))
                                     .sum(),
                             within(1e-9));
         }
-    }
-
-    /** Cloth on hand that goes with other cloth for the same purpose is there already. */
-    private static boolean isPaidFor(Json fabric, Json whole) {
-        return !fabric.has("on_hand_mm")
-                || !whole.has("shared")
-                || whole.objects("shared").stream()
-                        .noneMatch(shared -> shared.text("role").equals(fabric.text("role")));
     }
 
     @ParameterizedTest
