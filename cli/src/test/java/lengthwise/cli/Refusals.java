@@ -178,8 +178,11 @@ final class Refusals {
                             && piece.kind == Patch.Kind.HALF
                             && (isFoldedAlong(job) || liesOnFoldAcross(job, piece))),
             patch(
-                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it has its place in the print; .*?tolerance out\\.",
-                    (job, piece) -> isTolerant(piece) && (isMatched(job, piece) || piece.mindsMotifs())),
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it is matched to the print; .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece) && isMatched(job, piece)),
+            patch(
+                    "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it minds the motifs of the print; .*?tolerance out\\.",
+                    (job, piece) -> isTolerant(piece) && piece.mindsMotifs()),
             patch(
                     "(P) may be tilted off its grain \\(grain-tolerance\\) on cloth, but it is keyed to a border; .*?tolerance out\\.",
                     (job, piece) -> isTolerant(piece) && piece.keys.containsKey("border")),

@@ -48,8 +48,11 @@ final class TiltRule {
         if (piece.foldEdge().isPresent()) {
             throw refused(piece, fabric, "it lies on the fold. Lay this fabric in a single layer");
         }
-        if (positions instanceof Positions.Lattice || positions instanceof Positions.Cells) {
-            throw refused(piece, fabric, "it has its place in the print");
+        if (positions instanceof Positions.Lattice) {
+            throw refused(piece, fabric, "it is matched to the print");
+        }
+        if (positions instanceof Positions.Cells) {
+            throw refused(piece, fabric, "it minds the motifs of the print");
         }
         if (order.lyingOf(piece.name()).border().isPresent()) {
             throw refused(piece, fabric, "it is keyed to a border");
