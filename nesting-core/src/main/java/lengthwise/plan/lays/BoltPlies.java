@@ -40,7 +40,7 @@ public record BoltPlies(List<List<Integer>> plies, List<Length> left) {
      */
     public static Optional<BoltPlies> of(
             List<Length> bolts, List<Length> lengths, List<Integer> wanted, Length lost, BooleanSupplier enough) {
-        if (!Natives.areLoaded()) {
+        if (!Natives.areLoaded() || enough.getAsBoolean()) {
             return firstFit(bolts, lengths, wanted, lost);
         }
         CpModel model = new CpModel();
