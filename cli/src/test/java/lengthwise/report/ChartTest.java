@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
@@ -130,7 +131,7 @@ class ChartTest {
     void thinStripsDoNotRunTogether() {
         List<String> strips = new ArrayList<>();
         for (int x = 0; x < 40 * 35; x += 35) {
-            strips.add("M%d 0L%d 0L%d 460L%d 460Z".formatted(x, x + 32, x + 32, x));
+            strips.add(String.format(Locale.ROOT, "M%d 0L%d 0L%d 460L%d 460Z", x, x + 32, x + 32, x));
         }
         strips.add("M2000 0L2600 0L2600 900L2000 900Z");
         assertThat(ChartDrawing.thickness(strips.get(0))).isCloseTo(2 * 32 * 460 / (2.0 * (32 + 460)), within(1e-9));
