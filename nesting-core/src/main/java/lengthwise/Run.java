@@ -3,7 +3,6 @@ package lengthwise;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.workshop.MadeToMeasure;
 import lengthwise.workshop.ShoppingList;
@@ -86,18 +85,11 @@ public record Run(
                 .orElse(fabric.purchase().buy());
     }
 
-    /** Returns what that costs; empty where the fabric has no price. One that is there beside others for the same costs nothing. */
+    /** Returns what that costs; empty where the fabric has no price. Cloth on hand costs nothing. */
     public OptionalDouble cost(FabricRun fabric) {
-        return isThereBesideOthers(fabric)
+        return fabric.marker().order().fabric().onHand().isPresent()
                 ? OptionalDouble.of(0)
                 : listed(fabric).map(Line::cost).orElse(fabric.purchase().cost());
-    }
-
-    /** Says whether a fabric is on hand, one of several pieces of cloth for one purpose. */
-    public boolean isThereBesideOthers(FabricRun fabric) {
-        Fabric cloth = fabric.marker().order().fabric();
-        return cloth.onHand().isPresent()
-                && shared.stream().anyMatch(one -> one.purpose().equals(cloth.role()));
     }
 
     private Optional<Line> listed(FabricRun fabric) {

@@ -346,7 +346,7 @@ final class ReportHtml {
                                                 Figures.money(price.amount()),
                                                 per(price.per()),
                                                 cost(
-                                                        run.isThereBesideOthers(fabricRun)
+                                                        fabric.onHand().isPresent()
                                                                 ? purchase.cost()
                                                                 : run.cost(fabricRun))))
                         .line());
