@@ -57,6 +57,10 @@ final class SafeXml {
 
     /** Reads a document from bytes that are not compressed; complaints call it by a name. */
     static Read read(String file, byte[] bytes) throws DrawingException {
+        if (Doctype.isCutShort(bytes)) {
+            throw new DrawingException(
+                    file + ": not a readable SVG drawing: it ends within its DOCTYPE; export the drawing again.");
+        }
         Builder builder = new Builder();
         try {
             XMLReader reader = parser().getXMLReader();

@@ -2,7 +2,10 @@ package lengthwise.testing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -15,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Damaged copies of whole files, read one after the other: each is read, or refused with one line, in a bounded time, and nothing
- * else happens. The build runs these tests with a heap of 512 MiB, which bounds the memory that a reader takes.
+ * else happens: nothing is written to the standard error stream either. The build runs these tests with a heap of 512 MiB, which bounds the memory that a reader takes.
  *
  * <p>The seed alone says what a copy is. Where {@code FUZZ_SECONDS} is set, as in the build for all, copies follow until that
  * time is over; what goes wrong is kept in {@code target/failures}.
@@ -79,11 +82,22 @@ public record Mutants(
         long end = System.nanoTime() + time.toNanos();
         long seed = from;
         int refused = 0;
-        for (; seed < from + FEWEST || System.nanoTime() < end; seed++) {
-            RandomGenerator random =
-                    RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
-            byte[] copy = damage.to(whole.get(random.nextInt(whole.size())), random);
-            refused += isRead(seed, copy) ? 0 : 1;
+        PrintStream before = System.err;
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
+        try {
+            for (; seed < from + FEWEST || System.nanoTime() < end; seed++) {
+                RandomGenerator random =
+                        RandomGeneratorFactory.of("L64X128MixRandom").create(seed);
+                byte[] copy = damage.to(whole.get(random.nextInt(whole.size())), random);
+                refused += isRead(seed, copy) ? 0 : 1;
+                if (said.size() > 0) {
+                    throw new AssertionError(
+                            kept(seed, copy) + ", not read in silence:\n" + said.toString(StandardCharsets.UTF_8));
+                }
+            }
+        } finally {
+            System.setErr(before);
         }
         System.out.printf("%s: %d damaged files, of which %d were refused%n", format, seed - from, refused);
     }
