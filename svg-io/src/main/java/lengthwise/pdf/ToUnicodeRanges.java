@@ -22,6 +22,14 @@ final class ToUnicodeRanges {
 
     private ToUnicodeRanges() {}
 
+    /**
+     * Returns a code as the library takes it: a digit that is missing is 0 (ISO 32000-1, section 7.3.4.3), and the largest of four
+     * bytes are negative.
+     */
+    private static int code(String digits) {
+        return Integer.parseUnsignedInt(digits.length() % 2 == 0 ? digits : digits + "0", 16);
+    }
+
     /** Returns whether all ranges can be read, and have no more codes together than a font has letters. */
     static boolean areBounded(byte[] table) {
         String text = new String(table, StandardCharsets.ISO_8859_1);
@@ -39,7 +47,7 @@ final class ToUnicodeRanges {
                 if (first.isEmpty() || last.isEmpty() || Math.max(first.length(), last.length()) > MOST_DIGITS) {
                     return false;
                 }
-                codes += Math.max(0, Long.parseLong(last, 16) - Long.parseLong(first, 16) + 1);
+                codes += Math.max(0, (long) code(last) - code(first) + 1);
                 at = range.end();
             }
             if (codes > MOST_CODES || !text.substring(at, end).isBlank()) {

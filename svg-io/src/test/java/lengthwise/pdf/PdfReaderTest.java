@@ -261,13 +261,16 @@ class PdfReaderTest {
             strings = {
                 "<0001> <2147483648> <0041>",
                 "<00000001> <7FFFFFFF> <00000041>",
+                "<99999999> <0002> <0041>",
+                "<9999999> <0002> <0041>",
+                "<80000000> <FFFFFFFF> <0041>",
                 "<0001> 7 <00000001> <7FFFFFFF> <0041>",
                 "<0001> <0002> <0041> 1 beginbfrange <00000001> <7FFFFFFF> <0041>"
             })
     void rangesOfMoreCodesThanLettersAreNotRead(String range) {
         assertTimeout(
                 Duration.ofSeconds(60),
-                () -> assertThat(only(coded(range)).lettering()).doesNotContain("ABafiα"));
+                () -> assertThat(only(coded(range)).lettering()).isEmpty());
     }
 
     static byte[] coded() {

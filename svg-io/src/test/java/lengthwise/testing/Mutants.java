@@ -118,11 +118,17 @@ public record Mutants(
         if (thrown == null) {
             return true;
         }
-        if (!refusal.isInstance(thrown)) {
+        if (!refusal.isInstance(thrown) || isOfTheMachine(thrown)) {
             throw new AssertionError(kept(seed, copy), thrown);
         }
         assertThat(thrown.getMessage()).as(() -> kept(seed, copy)).isNotBlank().doesNotContain("\n");
         return false;
+    }
+
+    /** Says whether memory or stack gave out first, though the reader made a refusal of it. */
+    private static boolean isOfTheMachine(Throwable thrown) {
+        return thrown instanceof VirtualMachineError
+                || (thrown.getCause() != null && isOfTheMachine(thrown.getCause()));
     }
 
     private String kept(long seed, byte[] copy) {
