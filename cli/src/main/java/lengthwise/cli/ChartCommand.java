@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lengthwise.job.Job;
 import lengthwise.job.JobBuying;
 import lengthwise.job.JobException;
@@ -121,7 +122,8 @@ final class ChartCommand implements Callable<Integer> {
         Job job = file.job();
         Orders orders = Orders.of(file);
         orders.refuseShared("A chart");
-        orders.warnings().forEach(warning -> err.println("warning: " + warning));
+        Stream.concat(searching.warnings().stream(), orders.warnings().stream())
+                .forEach(warning -> err.println("warning: " + warning));
         List<Row> rows = rows(job);
         List<Sheet> sheets = sheets(job, orders, err);
         if (sheets.isEmpty()) {

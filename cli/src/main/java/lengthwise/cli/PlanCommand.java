@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import lengthwise.job.JobException;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
@@ -81,7 +82,8 @@ final class PlanCommand implements Callable<Integer> {
     private ExitCode plan(JobFile file, BoltsFromStash bolts, Interrupt interrupt, PrintWriter err)
             throws IOException, JobException, StashException {
         PlanOrders orders = PlanOrders.of(file);
-        orders.warnings().forEach(warning -> err.println("warning: " + warning));
+        Stream.concat(searching.warnings().stream(), orders.warnings().stream())
+                .forEach(warning -> err.println("warning: " + warning));
         LayMarkers.Wish wish = new LayMarkers.Wish(
                 searching.seconds,
                 searching.iterations,

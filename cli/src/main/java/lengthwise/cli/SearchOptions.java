@@ -1,5 +1,7 @@
 package lengthwise.cli;
 
+import java.util.List;
+import lengthwise.ortools.Natives;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -51,6 +53,15 @@ final class SearchOptions {
         if (workers < 1 || workers > MOST_WORKERS) {
             throw wrong("--workers takes 1 to %d, not %d.".formatted(MOST_WORKERS, workers));
         }
+    }
+
+    /** Returns what the searches of this machine lack. */
+    List<String> warnings() {
+        return Natives.areLoaded()
+                ? List.of()
+                : List.of(
+                        "The library that solves linear programs (OR-Tools) cannot be loaded on this machine: markers come"
+                                + " out longer, and none is proven shortest. Unpack the zip for this machine anew, beside its jar.");
     }
 
     ParameterException wrong(String message) {
