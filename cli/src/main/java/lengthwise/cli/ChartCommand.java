@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.Job;
 import lengthwise.job.JobBuying;
 import lengthwise.job.JobException;
@@ -248,7 +249,7 @@ final class ChartCommand implements Callable<Integer> {
 
     private static Optional<MarkerOrder> orderOf(Orders orders, String fabric) {
         return orders.fabrics().stream()
-                .map(Orders.FabricOrder::order)
+                .map(FabricOrder::order)
                 .filter(order -> order.fabric().name().equals(fabric))
                 .findFirst();
     }

@@ -20,6 +20,7 @@ import lengthwise.WiderCloth;
 import lengthwise.geometry.Outline;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.JobException;
 import lengthwise.job.JobReader;
 import lengthwise.job.Orders;
@@ -70,7 +71,7 @@ final class ChartWork {
         }
         Orders orders = Orders.of(JobReader.read(folder.resolve("job.yaml"), task.job()));
         MarkerOrder whole = orders.fabrics().stream()
-                .map(Orders.FabricOrder::order)
+                .map(FabricOrder::order)
                 .filter(order -> order.fabric().name().equals(task.fabric()))
                 .findFirst()
                 .orElseThrow(() -> new JobException("Nothing is cut from " + task.fabric() + "."));

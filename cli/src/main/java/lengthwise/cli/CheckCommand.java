@@ -17,6 +17,7 @@ import lengthwise.check.MarkerCheck;
 import lengthwise.check.SharedCheck;
 import lengthwise.check.Violation;
 import lengthwise.drawing.DrawingException;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.JobException;
 import lengthwise.job.JobReader;
 import lengthwise.job.Orders;
@@ -180,7 +181,7 @@ final class CheckCommand implements Callable<Integer> {
                 .map(fabric -> fabric.order().fabric().name())
                 .toList();
         Optional<MarkerOrder> order = orders.fabrics().stream()
-                .map(Orders.FabricOrder::order)
+                .map(FabricOrder::order)
                 .filter(one -> one.fabric().name().equals(drawing.fabric()))
                 .findFirst();
         return order.orElseThrow(() -> new JobException("%s is a marker for %s; the job cuts from %s."

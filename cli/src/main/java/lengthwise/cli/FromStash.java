@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import lengthwise.FabricRun;
 import lengthwise.Run;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.Job;
 import lengthwise.job.JobBuying;
 import lengthwise.job.JobException;
@@ -152,7 +153,7 @@ final class FromStash implements AutoCloseable {
 
     private boolean fits(JobFabric fabric, Trying trying) throws JobException {
         return Orders.of(file).fabrics().stream()
-                .map(Orders.FabricOrder::order)
+                .map(FabricOrder::order)
                 .filter(order -> order.fabric().name().equals(fabric.name()))
                 .allMatch(trying::fits);
     }

@@ -26,6 +26,7 @@ import lengthwise.check.Violation;
 import lengthwise.drawing.ScaleStatement;
 import lengthwise.job.BareJob;
 import lengthwise.job.Customers;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.FilledJob;
 import lengthwise.job.Job;
 import lengthwise.job.JobException;
@@ -371,8 +372,8 @@ final class MarkerCommand implements Callable<Integer> {
             List<FabricRun> runs = new ArrayList<>();
             Budget budget =
                     new Budget(allotted.orders(), allotted.seconds(), searching.iterations, InstantSource.system());
-            for (Orders.FabricOrder given : allotted.orders().fabrics()) {
-                Orders.FabricOrder fabric = Allotted.withFillersLeft(given, runs);
+            for (FabricOrder given : allotted.orders().fabrics()) {
+                FabricOrder fabric = Allotted.withFillersLeft(given, runs);
                 if (!fabric.order().cutAlready().spoilt().isEmpty()) {
                     Search waste = budget.oneByOne(fabric.order(), searching.seed, searching.workers)
                             .cancelledBy(interrupt::isRequested);
@@ -484,8 +485,7 @@ final class MarkerCommand implements Callable<Integer> {
         }
     }
 
-    private static FabricRun run(
-            Orders.FabricOrder fabric, MarkerAnswer.Made made, Filling filling, List<String> costs) {
+    private static FabricRun run(FabricOrder fabric, MarkerAnswer.Made made, Filling filling, List<String> costs) {
         return new FabricRun(
                 filling.marker(),
                 made.lowerBound(),

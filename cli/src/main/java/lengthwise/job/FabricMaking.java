@@ -26,7 +26,7 @@ final class FabricMaking {
 
     private static final Length SOLD_BY = Length.ofMillimetres(100);
 
-    /** The assumption that may cost a whole piece of cloth; see {@link Orders.FabricOrder#otherwise}. */
+    /** The assumption that may cost a whole piece of cloth; see {@link FabricOrder#otherwise}. */
     static final String EITHER_WAY_ASSUMED =
             "The cloth has neither print nor pile with an up and a down: pieces may lie either way round.";
 

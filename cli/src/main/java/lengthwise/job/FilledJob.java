@@ -3,7 +3,6 @@ package lengthwise.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lengthwise.job.Orders.FabricOrder;
 import lengthwise.model.Fabric;
 
 /**

@@ -11,7 +11,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lengthwise.job.JobPlan.Bolt;
-import lengthwise.job.Orders.FabricOrder;
 import lengthwise.model.Fabric;
 import lengthwise.model.Length;
 import lengthwise.model.MarkerOrder;

@@ -59,7 +59,7 @@ public record ReducedJob(Optional<Job> job, List<String> words, Map<String, Mark
 
     private static List<Limited> limited(Orders orders, Fitting fitting, SharedFitting sharing) {
         List<Limited> limited = new ArrayList<>();
-        for (Orders.FabricOrder fabric : orders.fabrics()) {
+        for (FabricOrder fabric : orders.fabrics()) {
             MarkerOrder order = fabric.order();
             String name = order.fabric().name();
             if (order.fabric().onHand().isPresent() && orders.sharedBy(name).isEmpty()) {

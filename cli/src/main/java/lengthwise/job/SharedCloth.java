@@ -120,11 +120,11 @@ final class SharedCloth {
     }
 
     /** Returns the orders that several fabrics have together. */
-    List<SharedOrder> orders(List<Orders.FabricOrder> orders) {
+    List<SharedOrder> orders(List<FabricOrder> orders) {
         List<SharedOrder> shared = new ArrayList<>();
         for (List<JobFabric> fabrics : shared()) {
             List<MarkerOrder> cloths = orders.stream()
-                    .map(Orders.FabricOrder::order)
+                    .map(FabricOrder::order)
                     .filter(order -> order.fabric().role().equals(fabrics.get(0).role()))
                     .toList();
             if (cloths.size() > 1) {

@@ -11,6 +11,7 @@ import lengthwise.Estimate.InWidth;
 import lengthwise.Estimate.Laid;
 import lengthwise.MarkerAnswer;
 import lengthwise.MarkerMaking;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.JobBuying;
 import lengthwise.job.JobFabric;
 import lengthwise.job.JobFile;
@@ -94,7 +95,7 @@ class EstimatingTest {
     private List<InWidth> widths(String form) throws Exception {
         JobFile file = job(form, "");
         JobFabric said = file.job().fabrics().get(0);
-        Orders.FabricOrder fabric = Orders.of(file).fabrics().get(0);
+        FabricOrder fabric = Orders.of(file).fabrics().get(0);
         List<Estimating.Asked> asked = new ArrayList<>();
         for (Length width : List.of(NARROW, WIDE, WIDEST)) {
             asked.add(Estimating.Asked.of(

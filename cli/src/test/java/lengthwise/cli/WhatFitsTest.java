@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import lengthwise.MarkerMaking;
 import lengthwise.check.MarkerCheck;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
 import lengthwise.job.Orders;
@@ -82,7 +83,7 @@ class WhatFitsTest {
                 (shared, share) -> Optional.empty());
         Orders fewer = Orders.of(reduced.job().orElseThrow(), folder);
         assertThat(reduced.markers()).containsOnlyKeys("canvas", "lawn");
-        for (Orders.FabricOrder fabric : fewer.fabrics()) {
+        for (FabricOrder fabric : fewer.fabrics()) {
             Marker fits = Objects.requireNonNull(
                     reduced.markers().get(fabric.order().fabric().name()));
             assertThat(fits.placements()).hasSize(4);

@@ -66,7 +66,7 @@ class ComparisonTest {
     /** By hand: half of 1000 less 20, washed: 432 mm lie to be cut on the fold, 873 in a single layer. */
     @Test
     void aZoneEndsWhereTheClothOfTheComparisonDoes() throws Exception {
-        Orders.FabricOrder laid = of("form: single-layer, compare: fold-lengthwise", "");
+        FabricOrder laid = of("form: single-layer, compare: fold-lengthwise", "");
         assertThat(plain(laid.order()).to()).isEqualTo(Length.ofMillimetres(873));
         assertThat(plain(laid.comparison().orElseThrow()).to()).isEqualTo(Length.ofMillimetres(432));
     }
@@ -75,7 +75,7 @@ class ComparisonTest {
         return order.lyingOf("band").zone().map(Lying.Zone::band).orElseThrow();
     }
 
-    private Orders.FabricOrder of(String spread, String flaws) throws IOException, JobException {
+    private FabricOrder of(String spread, String flaws) throws IOException, JobException {
         Path job = folder.resolve("job.yaml");
         Files.writeString(job, JOB.replace("SPREAD", spread).replace("FLAWS", flaws));
         return Orders.of(JobReader.read(job)).fabrics().get(0);

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lengthwise.job.CutRequest;
+import lengthwise.job.FabricOrder;
 import lengthwise.job.Job;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobPiece;
@@ -107,7 +108,7 @@ class DemoJobsTest {
         Orders orders = Orders.of(read(demo));
 
         assertThat(orders.warnings()).isEmpty();
-        Orders.FabricOrder order = orders.fabrics().stream()
+        FabricOrder order = orders.fabrics().stream()
                 .filter(each -> each.order().fabric().name().equals(fabric))
                 .findFirst()
                 .orElseThrow();
