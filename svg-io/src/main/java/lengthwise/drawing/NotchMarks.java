@@ -1,16 +1,18 @@
 package lengthwise.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lengthwise.geometry.Point;
 import lengthwise.model.Segment;
 
 /**
- * Finds notches: short lines that start on the cut line, small V shapes whose ends lie on it, small T shapes, and
- * whatever small is named a notch. Each becomes a short line from the cut line inwards.
+ * Finds notches: short lines that start on the cut line, one or several in a shape, small V shapes whose ends lie on
+ * it, small triangles that stand on it, small T shapes, and whatever small is named a notch. Each becomes a short line from the cut line inwards.
  */
 final class NotchMarks {
     private static final double LONGEST = 15_000;
+    private static final double SHORTEST = 1_000;
     private static final double ON_LINE = 300;
 
     private NotchMarks() {}
@@ -19,18 +21,38 @@ final class NotchMarks {
     static void find(PieceSketch piece, List<Mark> marks) {
         marks.removeIf(mark -> {
             boolean named = mark.is(MarkKind.NOTCH);
-            Optional<Segment> notch = mark.extent() <= LONGEST && (named || mark.isUnnamed())
-                    ? notch(piece.cutLine(), mark, named)
-                    : Optional.empty();
-            notch.ifPresent(piece.notches()::add);
-            return notch.isPresent();
+            if (!named && !mark.isUnnamed()) {
+                return false;
+            }
+            List<Segment> notches = several(piece.cutLine(), mark);
+            if (notches.isEmpty() && mark.extent() <= LONGEST) {
+                notches = notch(piece.cutLine(), mark, named).stream().toList();
+            }
+            piece.notches().addAll(notches);
+            return !notches.isEmpty();
         });
+    }
+
+    /** Returns the notches of a shape with several strokes each of which is one; none if any is not. */
+    private static List<Segment> several(Contour cutLine, Mark mark) {
+        List<Segment> notches = new ArrayList<>();
+        if (mark.lines().size() >= 2 && mark.contours().isEmpty()) {
+            for (Chain stroke : mark.lines()) {
+                Optional<Segment> notch =
+                        stroke.length() <= LONGEST ? notch(cutLine, stroke, ON_LINE) : Optional.empty();
+                if (notch.isEmpty() || cutLine.nearest(notch.get().to()).distance() < SHORTEST) {
+                    return List.of();
+                }
+                notches.add(notch.get());
+            }
+        }
+        return notches;
     }
 
     private static Optional<Segment> notch(Contour cutLine, Mark mark, boolean named) {
         double reach = named ? LONGEST : ON_LINE;
         if (mark.lines().isEmpty()) {
-            return named ? triangle(cutLine, mark) : Optional.empty();
+            return named || standsOn(cutLine, mark) ? triangle(cutLine, mark) : Optional.empty();
         }
         if (!named && !mark.contours().isEmpty()) {
             return Optional.empty();
@@ -38,7 +60,10 @@ final class NotchMarks {
         if (mark.lines().size() > 2) {
             return Optional.empty();
         }
-        Chain stroke = touching(cutLine, mark);
+        return notch(cutLine, touching(cutLine, mark), reach);
+    }
+
+    private static Optional<Segment> notch(Contour cutLine, Chain stroke, double reach) {
         Point start = stroke.first();
         Point end = stroke.last();
         double fromStart = cutLine.nearest(start).distance();
@@ -69,6 +94,16 @@ final class NotchMarks {
             }
         }
         return best;
+    }
+
+    /** Says whether a mark is a triangle with one side, and no more, on the cut line. */
+    private static boolean standsOn(Contour cutLine, Mark mark) {
+        return mark.contours().size() == 1
+                && mark.contours().get(0).ring().size() == 3
+                && mark.contours().get(0).ring().vertices().stream()
+                                .filter(corner -> cutLine.nearest(corner).distance() <= ON_LINE)
+                                .count()
+                        == 2;
     }
 
     private static Optional<Segment> triangle(Contour cutLine, Mark mark) {

@@ -1,6 +1,7 @@
 package lengthwise.drawing;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lengthwise.geometry.Point;
@@ -42,7 +43,7 @@ final class SelfCrossing {
                 }
                 active[kept++] = j;
                 if (high[j] >= low[i] && high[i] >= low[j] && meet(ring, i, j)) {
-                    return Optional.of(ring.vertex(i));
+                    return Optional.of(place(ring, i, j));
                 }
             }
             count = kept;
@@ -83,6 +84,35 @@ final class SelfCrossing {
                 || (abd == 0 && within(a, b, d))
                 || (cda == 0 && within(c, d, a))
                 || (cdb == 0 && within(c, d, b));
+    }
+
+    /** Returns where two edges that meet do so, to the micrometre. */
+    private static Point place(Ring ring, int i, int j) {
+        int n = ring.size();
+        Point a = ring.vertex(i);
+        Point b = ring.vertex((i + 1) % n);
+        Point c = ring.vertex(j);
+        Point d = ring.vertex((j + 1) % n);
+        if ((i + 1) % n == j) {
+            return b;
+        }
+        if ((j + 1) % n == i) {
+            return a;
+        }
+        for (Point end : List.of(c, d)) {
+            if (side(a, b, end) == 0 && within(a, b, end)) {
+                return end;
+            }
+        }
+        for (Point end : List.of(a, b)) {
+            if (side(c, d, end) == 0 && within(c, d, end)) {
+                return end;
+            }
+        }
+        Point along = b.minus(a);
+        Point across = d.minus(c);
+        double share = (double) c.minus(a).cross(across) / along.cross(across);
+        return a.plus(new Point(StrictMath.round(share * along.x()), StrictMath.round(share * along.y())));
     }
 
     /** Says whether the edge after {@code corner} runs back over the edge before it. */

@@ -454,6 +454,13 @@ final class DxfReader {
         draw(block.things(), within(block, setting, groups));
         sheaf.finishNotches().forEach((what, times) -> leftOut.merge(what, times, Integer::sum));
         texts.cut().ifPresent(words -> sheaf.letter(words, groups));
+        if (texts.quantity().isPresent() && texts.cut().isEmpty()) {
+            warnings.add(
+                    "The quantity \"%s\" of \"%s\" is no whole number and is not read; say in the job how it is cut."
+                            .formatted(
+                                    Shown.of(texts.quantity().get()),
+                                    Shown.of(texts.name().orElse(block.name()))));
+        }
         sheaf = outer;
     }
 

@@ -45,11 +45,17 @@ final class SewnProducts {
     }
 
     /**
-     * Says whether a file is such a drawing: nothing lies on other layers, turn and curve points are points, notches and
+     * Says whether a file is such a drawing: a block holds a boundary and a text that names the piece; or nothing lies on
+     * other layers, turn and curve points are points, notches and
      * grain lines are no outlines, and either a block holds a boundary or a text names a piece. Layers named 1, 2, 3 may be
      * sizes as well.
      */
     static boolean isOne(DxfFile file) throws DrawingException {
+        for (Block each : file.blocks().values()) {
+            if (each.things().stream().anyMatch(SewnProducts::isBoundary) && namesAPiece(file, each.things())) {
+                return true;
+            }
+        }
         boolean block = false;
         for (Block each : file.blocks().values()) {
             for (Thing thing : each.things()) {
@@ -64,11 +70,11 @@ final class SewnProducts {
                 return false;
             }
         }
-        return block || namesAPiece(file);
+        return block || namesAPiece(file, file.things());
     }
 
-    private static boolean namesAPiece(DxfFile file) throws DrawingException {
-        for (Statement statement : statements(file, file.things())) {
+    private static boolean namesAPiece(DxfFile file, List<Thing> things) throws DrawingException {
+        for (Statement statement : statements(file, things)) {
             if (statement.key.equals("piece name")) {
                 return true;
             }

@@ -37,6 +37,9 @@ final class SafeXml {
     /** The attribute that keeps where an element stands: {@code line:column}. */
     static final String PLACE = "data-place-in-file";
 
+    /** The namespace given to elements that claim to be SVG's and are of no known kind. */
+    static final String UNKNOWN = "no-svg";
+
     private static final int MOST_BYTES = 64 << 20;
     private static final int DEEPEST = 200;
     private static final int MOST_ELEMENTS = 200_000;
@@ -168,7 +171,7 @@ final class SafeXml {
                 element = document.getDocumentElement();
             } else {
                 flushText(open);
-                element = document.createElementNS(uri.isEmpty() ? null : uri, name);
+                element = element(uri, localName, name);
                 open.appendChild(element);
             }
             for (int i = 0; i < attributes.getLength(); i++) {
@@ -179,6 +182,18 @@ final class SafeXml {
                 element.setAttributeNS(null, PLACE, locator.getLineNumber() + ":" + locator.getColumnNumber());
             }
             open = element;
+        }
+
+        /** Creates an element. Batik refuses those that SVG 1.1 does not know, such as {@code flowRoot}. */
+        private Element element(String uri, String localName, String name) {
+            try {
+                return document.createElementNS(uri.isEmpty() ? null : uri, name);
+            } catch (DOMException unknown) {
+                if (!uri.equals(SVG)) {
+                    throw unknown;
+                }
+                return document.createElementNS(UNKNOWN, localName);
+            }
         }
 
         @Override

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lengthwise.drawing.Chain;
@@ -71,6 +72,7 @@ final class SvgReader {
     private int visits;
     private int groups;
     private int pictures;
+    private final Map<String, Integer> notRead = new TreeMap<>();
 
     SvgReader(String file, SafeXml.Read source) throws DrawingException {
         this.file = file;
@@ -93,6 +95,7 @@ final class SvgReader {
         visits = 0;
         groups = 0;
         pictures = 0;
+        notRead.clear();
         warnings = new Warnings();
         basicShapes = new BasicShapes(new Pen.Budget(file, MOST_POINTS), warnings);
         arrowHeads = new ArrowHeads(ids, basicShapes);
@@ -110,6 +113,8 @@ final class SvgReader {
         if (pictures > 0) {
             leftOut.add(pictures == 1 ? "1 picture placed in the file" : pictures + " pictures placed in the file");
         }
+        notRead.forEach((kind, times) -> leftOut.add("%d × <%s>, which is neither a shape nor a text of SVG 1.1"
+                .formatted(times, kind.substring(0, Math.min(kind.length(), 40)))));
         return new Drawing(
                 file,
                 List.of(new Box(0, 0, micrometres(sheet.widthMm()), micrometres(sheet.heightMm()))),
@@ -139,6 +144,9 @@ final class SvgReader {
 
     private void visit(Element element, Setting parent, Names names) throws DrawingException {
         String kind = String.valueOf(element.getLocalName());
+        if (SafeXml.UNKNOWN.equals(element.getNamespaceURI()) || kind.equals("foreignObject")) {
+            notRead.merge(kind, 1, Integer::sum);
+        }
         if (!SafeXml.SVG.equals(element.getNamespaceURI()) || NOT_DRAWN.contains(kind)) {
             return;
         }

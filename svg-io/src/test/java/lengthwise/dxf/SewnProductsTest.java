@@ -16,6 +16,8 @@ import lengthwise.drawing.DrawnPiece;
 import lengthwise.drawing.PatternDrawing;
 import lengthwise.geometry.Point;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Drawings of sewn products: layer numbers after ASTM D6673 (1 boundary, 2 turn points, 3 curve points, 4 notches, 6 mirror
@@ -131,6 +133,29 @@ class SewnProductsTest {
         assertThat(drawing.pieces())
                 .extracting(piece -> piece.size().orElse(""))
                 .containsExactly("1", "2", "3");
+    }
+
+    /** Other programs leave layers of their own in a file that passes through them. */
+    @Test
+    void aBlockThatNamesItsPieceIsOneWhateverElseTheFileHolds() throws Exception {
+        DrawnPiece front = only(Dxf.read(drawing(
+                block("B1", FRONT + point("Defpoints", 1, 1) + line("sketch", 20, 20, 30, 20)),
+                insert("B1", 0, 0, ""))));
+        assertThat(front.name()).isEqualTo("front");
+        assertThat(front.size()).hasValue("M");
+        assertThat(front.notches()).hasSize(3);
+        assertThat(front.arrow()).isPresent();
+    }
+
+    /** How often a piece is cut is never dropped in silence. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1,1", "2 pairs", "0", "1.5"})
+    void aQuantityThatIsNoWholeNumberIsSaid(String quantity) throws Exception {
+        PatternDrawing drawing = Dxf.read(drawing(
+                block("B", text("1", 5, 5, "Quantity: " + quantity) + rectangle("1", 0, 0, 100, 100)),
+                insert("B", 0, 0, "")));
+        assertThat(only(drawing).lettering()).isEmpty();
+        assertThat(drawing.warnings()).singleElement().asString().contains("\"" + quantity + "\"", "\"B\"");
     }
 
     @Test

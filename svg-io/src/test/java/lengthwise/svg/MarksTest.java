@@ -12,6 +12,7 @@ import lengthwise.geometry.Point;
 import lengthwise.model.Segment;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** How makers draw marks; common practice, no source. The piece is always a rectangle of 100 × 200 mm. */
@@ -153,6 +154,39 @@ class MarksTest {
         assertThat(piece.innerLines()).isEmpty();
     }
 
+    /** Drawing programs combine what is selected to one path: no notch of it is lost. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<path d=\"M50 150H56M50 154H56\"/>",
+                "<path class=\"notch\" d=\"M50 150H56M50 154H56\"/>",
+                "<path d=\"M50 150H56M56 154H50M150 80H145\"/>",
+                "<path class=\"notch\" d=\"M50 147L56 150L50 153M50 151L56 154L50 157M100 250V244\"/>",
+            })
+    void everyStrokeOfACombinedPathIsANotch(String marks) throws DrawingException {
+        DrawnPiece piece = piece(marks);
+        assertThat(piece.notches())
+                .contains(new Segment(mm(50, 150), mm(56, 150)), new Segment(mm(50, 154), mm(56, 154)))
+                .hasSize(marks.split("M").length - 1);
+        assertThat(piece.innerLines()).isEmpty();
+    }
+
+    /** Dashes that were turned into lines along the cut line, or across a piece, are none. */
+    @ParameterizedTest
+    @ValueSource(strings = {"M50 150V155M50 160V165M50 170V175", "M60 150H65M70 150H75", "M50 150H56M100 100H106"})
+    void strokesThatDoNotRunInwardsAreNoNotches(String strokes) throws DrawingException {
+        assertThat(piece("<path d=\"" + strokes + "\"/>").notches()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " fill=\"#000\""})
+    void aTriangleThatStandsOnTheCutLineIsANotch(String paint) throws DrawingException {
+        assertThat(piece("<path" + paint + " d=\"M50 147L56 150L50 153Z\"/>").notches())
+                .containsExactly(new Segment(mm(50, 150), mm(56, 150)));
+        assertThat(piece("<path" + paint + " d=\"M70 147L76 150L70 153Z\"/>").notches())
+                .isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -207,11 +241,39 @@ class MarksTest {
                 .anyMatch(said -> said.startsWith("1 hidden shape"));
     }
 
-    @Test
-    void aCutLineThatCrossesItselfIsLeftOutWithItsPlace() throws DrawingException {
-        PatternDrawing drawing = Drawn.read(Drawn.page("<path id=\"bow\" d=\"M10 10L110 90V10L10 90Z\"/>"));
+    /** The place is where the lines meet, worked out by hand. */
+    @ParameterizedTest
+    @CsvSource({
+        "M10 10L110 90V10L10 90Z, '60.0, 50.0 mm'",
+        "M10 10H110V90H60V5H10Z, '60.0, 10.0 mm'",
+        "M10 10H110V90L60 10L10 90Z, '60.0, 10.0 mm'",
+        "M10 10H110V50H210V110H110V50H10Z, '110.0, 50.0 mm'",
+    })
+    void aCutLineThatCrossesItselfIsLeftOutWithItsPlace(String path, String place) throws DrawingException {
+        PatternDrawing drawing = Drawn.read(Drawn.page("<path id=\"bow\" d=\"" + path + "\"/>"));
         assertThat(drawing.pieces()).isEmpty();
-        assertThat(drawing.warnings()).anyMatch(warning -> warning.contains("'bow'") && warning.contains("crosses"));
+        assertThat(drawing.warnings())
+                .anyMatch(
+                        warning -> warning.contains("'bow'") && warning.contains("crosses") && warning.contains(place));
+    }
+
+    /**
+     * Programs write elements that SVG 1.1 does not know: flowed text, mesh gradients, hatches, HTML without a namespace. They
+     * are no reason to refuse the pieces beside them; what would have been seen is said.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "<defs><meshgradient><meshrow/></meshgradient><hatch><hatchpath/></hatch></defs>, ''",
+        "<flowRoot><flowRegion><rect width='9' height='99'/></flowRegion><flowPara>cut 2</flowPara></flowRoot>, <flowRoot>",
+        "<foreignObject width='9' height='9'><p>cut 2</p></foreignObject>, <foreignObject>",
+    })
+    void unknownElementsAreLeftOut(String element, String said) throws DrawingException {
+        PatternDrawing drawing = Drawn.read(Drawn.page(element.replace('\'', '"') + CUT));
+        assertThat(drawing.pieces())
+                .singleElement()
+                .satisfies(
+                        piece -> assertThat(piece.outline().squareMillimetres()).isEqualTo(20_000));
+        assertThat(drawing.leftOut()).hasSize(said.isEmpty() ? 0 : 1).allMatch(words -> words.contains(said));
     }
 
     @Test
