@@ -1,6 +1,8 @@
 package lengthwise.pdf;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.List;
 import lengthwise.drawing.Chain;
 import lengthwise.drawing.Painted;
 import lengthwise.geometry.Point;
@@ -29,6 +31,23 @@ record Extent(double minX, double minY, double maxX, double maxY) {
 
     boolean meets(Extent other) {
         return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
+    }
+
+    /** Says whether a line of a path, or what it is clipped to, comes within the rectangle; what it encloses does not count. */
+    boolean meets(Painted.Path path) {
+        Extent wider = grown(path.line().map(Painted.Line::width).orElse(0.0) / 2);
+        Rectangle2D room = new Rectangle2D.Double(wider.minX, wider.minY, wider.width(), wider.height());
+        for (Chain chain : path.clip().isEmpty() ? path.chains() : path.clip()) {
+            List<Point> points = chain.points();
+            for (int i = 0; i < points.size(); i++) {
+                Point from = points.get(i);
+                Point to = points.get(i + 1 < points.size() ? i + 1 : chain.closed() ? 0 : i);
+                if (room.intersectsLine(from.x() / 1000.0, from.y() / 1000.0, to.x() / 1000.0, to.y() / 1000.0)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     static Extent of(Painted.Path path) {

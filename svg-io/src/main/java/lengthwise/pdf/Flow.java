@@ -12,6 +12,9 @@ final class Flow {
     static final double BODY = 3.4;
     private static final double LEADING = 1.35;
 
+    /** So many lines at least stand on the page of their heading. */
+    private static final int HEADED = 3;
+
     /** How wide the parts of a table that stand side by side are at least, and what is between them. */
     private static final double NARROWEST = 85;
 
@@ -43,6 +46,7 @@ final class Flow {
 
     void heading(String words) throws IOException {
         skip(BODY);
+        keep(BODY * 1.3 * LEADING);
         lines(words, BODY * 1.3, true);
         skip(BODY * 0.2);
     }
@@ -50,6 +54,11 @@ final class Flow {
     void paragraph(String words) throws IOException {
         lines(words, BODY, false);
         skip(BODY * 0.4);
+    }
+
+    /** Leaves room for a heading of this height and what it heads, so that none stands alone at the foot of a page. */
+    void keep(double height) throws IOException {
+        need(height + HEADED * BODY * LEADING);
     }
 
     void skip(double height) {

@@ -169,13 +169,13 @@ public final class MarkerPrint {
     }
 
     /** Where a piece is to be seen: inside its cut line, and where its marks reach beyond it. */
-    record Shape(Path2D outline, List<Extent> marks) {
+    record Shape(Path2D outline, List<Painted.Path> marks) {
         static Shape of(List<Painted> piece) {
             Path2D outline = new Path2D.Double(Path2D.WIND_NON_ZERO);
-            List<Extent> marks = new ArrayList<>();
+            List<Painted.Path> marks = new ArrayList<>();
             for (Painted one : piece) {
                 if (one instanceof Painted.Path path) {
-                    marks.add(Extent.of(path));
+                    marks.add(path);
                 }
             }
             marks.remove(0);

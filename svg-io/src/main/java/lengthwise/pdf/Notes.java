@@ -80,6 +80,9 @@ final class Notes {
                 .mapToDouble(one -> ((Painted.Words) one).size())
                 .max()
                 .orElse(body);
+        if (row.stream().allMatch(one -> one instanceof Painted.Words words && words.bold())) {
+            flow.keep(1.35 * size * scale);
+        }
         Flow.Page room = flow.room(1.35 * size * scale);
         Extent there = room.area();
         room.canvas()

@@ -27,6 +27,11 @@ public record Caption(List<String> lines, Point middle, double height, boolean t
     /** Letters of this height need not be larger to be read (mm). */
     private static final double GOOD_HEIGHT = 5;
 
+    /** So small letters may get to stay clear of every mark, and so small to stay clear of grain line and notches (mm). */
+    private static final double CLEAR_OF_ALL = 3.5;
+
+    private static final double LEAST_HEIGHT = 2.5;
+
     /** How much larger letters must get to be worth turning the head. */
     private static final double TURNED_WORTH = 1.25;
 
@@ -69,21 +74,34 @@ public record Caption(List<String> lines, Point middle, double height, boolean t
 
     private static Caption in(
             PlacedPiece piece, PieceMarks marks, List<String> lines, boolean turned, double greatest) {
-        int longest = lines.stream().mapToInt(String::length).max().orElse(1);
-        double along = longest + 1;
-        double across = 2 + (lines.size() - 1) * LEADING;
-        double wide = turned ? across : along;
-        double high = turned ? along : across;
-        List<Segment> clearOf = new ArrayList<>(marks.grainLine().stream().toList());
-        LabelSpot spot = LabelSpot.in(piece.outline(), clearOf, List.of(), wide, high);
-        if (spot.unit() < 3000) {
-            spot = LabelSpot.in(piece.outline(), List.of(), List.of(), wide, high);
+        List<Segment> first = new ArrayList<>(marks.grainLine().stream().toList());
+        first.addAll(marks.notches());
+        List<Segment> all = new ArrayList<>(first);
+        for (List<Point> line : marks.innerLines()) {
+            for (int i = 1; i < line.size(); i++) {
+                all.add(new Segment(line.get(i - 1), line.get(i)));
+            }
+        }
+        LabelSpot spot = spot(piece, all, lines, turned, 1);
+        if (spot.unit() < CLEAR_OF_ALL * 1000) {
+            spot = spot(piece, first, lines, turned, 0.5);
+        }
+        if (spot.unit() < LEAST_HEIGHT * 1000) {
+            spot = spot(piece, List.of(), lines, turned, 0.5);
         }
         return new Caption(
                 lines,
                 new Point(StrictMath.round(spot.x()), StrictMath.round(spot.y())),
                 Math.min(greatest, spot.unit() / 1000),
                 turned);
+    }
+
+    /** Returns where letters with so much air round them, in letter heights, are largest. */
+    private static LabelSpot spot(
+            PlacedPiece piece, List<Segment> clearOf, List<String> lines, boolean turned, double air) {
+        double along = lines.stream().mapToInt(String::length).max().orElse(0) + 2 * air;
+        double across = 1 + (lines.size() - 1) * LEADING + 2 * air;
+        return LabelSpot.in(piece.outline(), clearOf, List.of(), turned ? across : along, turned ? along : across);
     }
 
     /** Returns the caption as letters of single strokes, in marker coordinates. */

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import lengthwise.drawing.Chain;
 import lengthwise.drawing.DrawingException;
 import lengthwise.drawing.Painted;
+import lengthwise.geometry.Point;
 import lengthwise.model.Length;
 import lengthwise.svg.MarkerPainting;
 import lengthwise.svg.MarkerSvg;
@@ -69,6 +75,53 @@ class MarkerPrintTest {
         int read = printed.pages() - printed.sheets();
         assertThat(text(printed, 1, read)).contains("Left out", "D5");
         assertThat(text(printed, read + 1, printed.pages())).doesNotContain("D5");
+    }
+
+    /** A sheet in the corner of the box round a disc shows none of it, though the sew line has a box of its own. */
+    @Test
+    void whatAPieceIsOnIsToldByItsLinesAndNotByTheBoxesRoundThem() {
+        MarkerPrint.Shape disc = MarkerPrint.Shape.of(List.of(circle(100), circle(90)));
+        for (int x : new int[] {-1, 1}) {
+            for (int y : new int[] {-1, 1}) {
+                Extent corner = new Extent(x * 87, y * 87, x * 87, y * 87).grown(12);
+                assertThat(disc.meets(corner)).as("%s, %s", x, y).isFalse();
+                assertThat(disc.meets(corner.grown(5))).as("%s, %s", x, y).isTrue();
+            }
+            assertThat(disc.meets(new Extent(x * 105, 0, x * 105, 0).grown(6))).isTrue();
+        }
+        assertThat(disc.meets(new Extent(-20, -20, 20, 20))).isTrue();
+    }
+
+    private static Painted.Path circle(int radius) {
+        List<Point> points = IntStream.range(0, 360)
+                .mapToObj(degree -> new Point(
+                        Math.round(radius * 1000 * Math.cos(Math.toRadians(degree))),
+                        Math.round(radius * 1000 * Math.sin(Math.toRadians(degree)))))
+                .toList();
+        return new Painted.Path(
+                List.of(new Chain(points, true)),
+                Optional.empty(),
+                Optional.of(Painted.Line.of(Canvas.BLACK, 0.3)),
+                List.of(),
+                "");
+    }
+
+    /** Wherever the page ends: what follows a heading is not torn from it. */
+    @Test
+    void noHeadingStandsAloneAtTheFootOfAPage() throws Exception {
+        List<String> headings = List.of("RIGHT SIDE UP", "How to read it", "Take care", "Pieces", "reef-print");
+        Set<String> seen = new HashSet<>();
+        for (int height = 240; height < 360; height += 6) {
+            Paper paper = new Paper("sheet", Length.ofMillimetres(210), Length.ofMillimetres(height));
+            Printed printed =
+                    MarkerPrint.of(SMALL, new PageSetup(paper, PageSetup.USUAL_MARGIN, PageSetup.USUAL_OVERLAP, false));
+            for (int page = 2; page <= printed.pages() - printed.sheets(); page++) {
+                List<String> lines = text(printed, page, page).strip().lines().toList();
+                seen.addAll(lines);
+                assertThat(headings).as("height %s, page %s", height, page).doesNotContain(lines.get(lines.size() - 1));
+            }
+        }
+        assertThat(seen).containsAll(headings);
     }
 
     @ParameterizedTest
