@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lengthwise.FabricRun;
 import lengthwise.Filling;
 import lengthwise.Run;
@@ -18,8 +17,6 @@ import lengthwise.model.LengthWords;
 import lengthwise.model.Marker;
 import lengthwise.model.SpreadWords;
 import lengthwise.plan.Leftovers;
-import lengthwise.plan.Purchase;
-import lengthwise.plan.Waste;
 import lengthwise.solver.SearchResult.StopReason;
 import lengthwise.svg.MarkerPicture;
 import lengthwise.svg.Markup;
@@ -28,12 +25,6 @@ import lengthwise.workshop.StashDraw;
 
 /** The report for people: one page that needs nothing but itself, to read on a screen or print. */
 final class ReportHtml {
-    private static final Length METRE = Length.ofMillimetres(1000);
-    private static final Length YARD = Length.ofMillimetres(914.4);
-
-    /** A share of the bar that is narrower has no letter in it: the table has them in the same order. */
-    private static final double LETTER_MM = 4;
-
     private final Run run;
     private final List<String> names;
     private final Page page;
@@ -153,7 +144,7 @@ final class ReportHtml {
                 : OptionalDouble.empty();
     }
 
-    private static String cost(OptionalDouble cost) {
+    static String cost(OptionalDouble cost) {
         return cost.isPresent() ? Figures.money(cost.getAsDouble()) : "no price given";
     }
 
@@ -210,15 +201,16 @@ final class ReportHtml {
         Page.link(html, name + ".svg");
         html.text(", and measure its check squares first.").close().line();
         run.drawn(fabricRun).ifPresent(this::drawn);
-        purchase(fabricRun);
-        waste(fabricRun);
+        new PurchaseTable(run, html).write(fabricRun);
+        new WasteTable(html).write(fabricRun);
         leftovers(fabricRun);
         costs(fabricRun);
         assumptions(fabricRun);
         html.element("h3", "Spread and cut");
         Page.list(html, "ol", CuttingSteps.of(marker));
-        blocks(StraightBlock.on(marker));
-        strips(FoldedStrip.on(marker));
+        StripTable strips = new StripTable(html);
+        strips.blocks(StraightBlock.on(marker));
+        strips.strips(FoldedStrip.on(marker));
         CutListTable.write(html, CutList.of(marker));
         fillers(fabricRun.fillers());
         surplus(fabricRun.surplus());
@@ -279,261 +271,6 @@ final class ReportHtml {
                                                 .collect(Collectors.joining("; "))))
                 .close()
                 .line();
-    }
-
-    private void purchase(FabricRun fabricRun) {
-        Purchase purchase = fabricRun.purchase();
-        Marker marker = fabricRun.marker();
-        Fabric fabric = marker.order().fabric();
-        html.open("div", "class", "together")
-                .element("h3", fabric.onHand().isEmpty() ? "Length to buy" : "If it had to be bought");
-        html.open("table").line().open("tbody").line();
-        boolean withBindings =
-                !run.toBuy(fabricRun).equals(purchase.buy()) && fabric.onHand().isEmpty();
-        int lengths = fabric.spread().lengths();
-        length(lengths == 1 ? "marker" : "marker, laid " + lengths + " times", purchase.marker());
-        Length toWholeRepeat = marker.length().minus(marker.piecesEnd());
-        if (fabric.repeat().isPresent() && toWholeRepeat.micrometres() > 0) {
-            length("of it, behind the last piece to a whole repeat of the print", toWholeRepeat.times(lengths));
-        }
-        length(
-                "%s, %s each"
-                        .formatted(
-                                lengths == 1 || fabric.spread().isFoldedCrosswise()
-                                        ? "both ends"
-                                        : "both ends of " + lengths + " plies",
-                                LengthWords.both(fabric.spread().endAllowance())),
-                purchase.ends());
-        if (fabric.isWashedFirst()) {
-            length(
-                    "shrinkage in the wash, %s lengthwise: length ÷ %s"
-                            .formatted(
-                                    Figures.percent(fabric.shrinkage().lengthwise()),
-                                    Figures.fixed(1 - fabric.shrinkage().lengthwise(), 3)),
-                    purchase.shrinkage());
-        }
-        if (fabric.buying().squaring().micrometres() > 0) {
-            length(
-                    "to cut both ends square, %s each"
-                            .formatted(LengthWords.both(fabric.buying().squaring())),
-                    purchase.squaring());
-        }
-        if (fabric.buying().flaws() > 0) {
-            length(
-                    "for flaws, %s of all this"
-                            .formatted(Figures.percent(fabric.buying().flaws())),
-                    purchase.flaws());
-        }
-        length("rounded up to the shop's step of " + LengthWords.both(fabric.soldBy()), purchase.rounding());
-        html.open("tr", "class", "sum").element("td", withBindings ? "for the marker alone" : "to buy");
-        html.element("td", LengthWords.metricUp(purchase.buy()), "class", "number");
-        html.element("td", LengthWords.yardsUp(purchase.buy()), "class", "number")
-                .close()
-                .line();
-        html.close().line().close().line();
-        if (withBindings) {
-            html.element(
-                            "p",
-                            "With the cloth for bindings, as the shopping list has it, buy %s."
-                                    .formatted(LengthWords.toBuy(run.toBuy(fabricRun))))
-                    .line();
-        }
-        fabric.price()
-                .ifPresent(price -> html.element(
-                                "p",
-                                "At %s per %s: %s."
-                                        .formatted(
-                                                Figures.money(price.amount()),
-                                                per(price.per()),
-                                                cost(
-                                                        fabric.onHand().isPresent()
-                                                                ? purchase.cost()
-                                                                : run.cost(fabricRun))))
-                        .line());
-        html.close().line();
-    }
-
-    private static String per(Length length) {
-        if (length.equals(METRE)) {
-            return "m";
-        }
-        return length.equals(YARD) ? "yd" : LengthWords.both(length);
-    }
-
-    private void length(String what, Length length) {
-        html.open("tr").element("td", what);
-        html.element("td", LengthWords.metric(length), "class", "number");
-        html.element("td", LengthWords.inches(length, 8), "class", "number");
-        html.close().line();
-    }
-
-    private void waste(FabricRun fabricRun) {
-        Fabric fabric = fabricRun.marker().order().fabric();
-        Waste waste = Waste.of(fabricRun.marker(), fabricRun.purchase());
-        html.open("div", "class", "together").element("h3", "Where the cloth goes");
-        List<Share> shares = Share.of(waste);
-        bar(shares, waste.bought());
-        html.open("table").line().open("thead").line();
-        html.open("tr").element("th", "in the bar, from the left");
-        html.element("th", "m²", "class", "number").element("th", "sq yd", "class", "number");
-        html.element("th", "share", "class", "number").close().line();
-        html.close().line().open("tbody").line();
-        for (Share share : shares) {
-            html.open("tr").open("td");
-            html.element("span", share.letter, "class", "tint", "style", "background: " + share.fill)
-                    .text(share.what)
-                    .close();
-            html.element("td", Figures.squareMetres(share.area), "class", "number");
-            html.element("td", Figures.squareYards(share.area), "class", "number");
-            html.element("td", Figures.percent(share.area / waste.bought()), "class", "number");
-            html.close().line();
-        }
-        html.open("tr", "class", "sum")
-                .element("td", fabric.isWashedFirst() ? "bought, as it measures washed" : "bought");
-        html.element("td", Figures.squareMetres(waste.bought()), "class", "number");
-        html.element("td", Figures.squareYards(waste.bought()), "class", "number");
-        html.element("td", Figures.percent(1), "class", "number").close().line();
-        html.close().line().close().line();
-        html.element(
-                        "p",
-                        "Marker efficiency %s: area of the pieces ÷ (marker length × cuttable width). Of the cloth on"
-                                        .formatted(Figures.percent(
-                                                fabricRun.marker().efficiency()))
-                                + " the table, with its ends and edges, %s becomes pieces."
-                                        .formatted(Figures.percent(waste.utilisation())),
-                        "class",
-                        "quiet")
-                .close()
-                .line();
-    }
-
-    /** A kind of cloth, with a letter for who cannot tell the fills apart. */
-    private record Share(String letter, String what, String fill, double area) {
-        static List<Share> of(Waste waste) {
-            return Stream.of(
-                            new Share("A", "in the pieces", "#b9d0c4", waste.pieces()),
-                            new Share("B", "between the pieces", "#e3b98a", waste.betweenPieces()),
-                            new Share("C", "along the edges, not cuttable", "#c3cbce", waste.edges()),
-                            new Share("D", "at both ends", "#98a2a6", waste.ends()),
-                            new Share("E", "bought for squaring and flaws", "#dccfe2", waste.allowances()),
-                            new Share(
-                                    "F",
-                                    "left over from the shop's step, still whole cloth",
-                                    "#ffffff",
-                                    waste.leftOver()))
-                    .filter(share -> !share.letter.equals("E") || share.area > 0)
-                    .toList();
-        }
-    }
-
-    private void bar(List<Share> shares, double bought) {
-        html.open(
-                "svg",
-                "xmlns",
-                Markup.SVG,
-                "class",
-                "picture",
-                "viewBox",
-                "0 0 180 8",
-                "style",
-                "width: 180mm; max-width: 100%",
-                "role",
-                "img",
-                "aria-label",
-                "Shares of the cloth, as in the table");
-        double x = 0.2;
-        for (Share share : shares) {
-            double wide = Math.max(0, share.area / bought * 179.6);
-            html.empty(
-                    "rect",
-                    "x",
-                    Figures.fixed(x, 2),
-                    "y",
-                    "0.2",
-                    "width",
-                    Figures.fixed(wide, 2),
-                    "height",
-                    "7.6",
-                    "fill",
-                    share.fill,
-                    "stroke",
-                    "#1c2a30",
-                    "stroke-width",
-                    "0.2");
-            if (wide > LETTER_MM) {
-                html.element(
-                        "text",
-                        share.letter,
-                        "x",
-                        Figures.fixed(x + wide / 2, 2),
-                        "y",
-                        "5.1",
-                        "font-size",
-                        "3.2",
-                        "font-weight",
-                        "bold",
-                        "text-anchor",
-                        "middle",
-                        "fill",
-                        "#1c2a30");
-            }
-            x += wide;
-        }
-        html.close().line();
-    }
-
-    private void blocks(List<StraightBlock> blocks) {
-        if (blocks.isEmpty()) {
-            return;
-        }
-        html.element("h3", "Straight-cut blocks");
-        html.element("p", StraightBlock.howToCut(blocks)).line();
-        Page.list(html, "ul", blocks.stream().map(StraightBlock::sentence).toList());
-    }
-
-    private void strips(List<FoldedStrip.Kind> kinds) {
-        if (kinds.isEmpty()) {
-            return;
-        }
-        html.element("h3", "Ties and strips");
-        html.element(
-                        "p",
-                        "To cut one to length, fold the strip end to end without stretching it, measure the half length"
-                                + " from the fold, and trim both ends as one: never at the fold.")
-                .line();
-        html.open("table").line().open("thead").line();
-        boolean sized = kinds.stream().anyMatch(kind -> !kind.strip().size().isEmpty());
-        html.open("tr").element("th", "strip");
-        if (sized) {
-            html.element("th", "sizes");
-        }
-        html.element("th", "pieces", "class", "number").element("th", "cut width");
-        html.element("th", "half length, folded")
-                .element("th", "whole length")
-                .close()
-                .line();
-        html.close().line().open("tbody").line();
-        for (List<FoldedStrip.Kind> alike : FoldedStrip.alike(kinds)) {
-            FoldedStrip strip = alike.get(0).strip();
-            html.open("tr").element("td", strip.piece());
-            if (sized) {
-                html.element(
-                        "td",
-                        alike.stream()
-                                .map(kind -> kind.strip().size() + " × " + kind.count())
-                                .collect(Collectors.joining(", ")));
-            }
-            html.element(
-                    "td",
-                    Integer.toString(
-                            alike.stream().mapToInt(FoldedStrip.Kind::count).sum()),
-                    "class",
-                    "number");
-            html.element("td", LengthWords.both(strip.width()));
-            html.element("td", LengthWords.both(strip.half()));
-            html.element("td", LengthWords.both(strip.whole())).close().line();
-        }
-        html.close().line().close().line();
     }
 
     private void costs(FabricRun fabricRun) {
