@@ -2,24 +2,33 @@ package lengthwise.drawing;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lengthwise.geometry.Point;
 
 /**
- * Joins lines whose ends meet within {@value #REACH} µm into closed chains: an outline that was taken apart.
+ * Joins lines whose ends meet within some reach into closed chains: an outline that was taken apart. A line drawn twice
+ * counts once.
  *
  * <p>Method: ends that meet are one knot; lines with a loose end are set aside until none is left; what remains closes
  * where every knot joins exactly two lines.
  */
 final class LooseLines {
-    private static final long REACH = 10;
+    /** How far ends that meet may lie apart, in micrometres. */
+    static final long REACH = 10;
+
+    private static final int MOST_BETWEEN = 10;
 
     private final List<Line> lines;
+    private final long reach;
+    private final Map<Line, List<Line>> doubles = new HashMap<>();
+    private final Map<Ends, List<Line>> byEnds = new HashMap<>();
     private final Map<Point, List<Integer>> cells = new HashMap<>();
     private final List<Point> knots = new ArrayList<>();
     private final List<List<Integer>> atKnot = new ArrayList<>();
@@ -45,32 +54,64 @@ final class LooseLines {
         }
     }
 
-    /** A closed chain and the lines it is made of, in order. */
-    record Joined(Chain chain, List<Line> lines) {}
+    /** A closed chain, the lines it is made of, in order, and those that lie on one of these. */
+    record Joined(Chain chain, List<Line> lines, List<Line> doubles) {}
 
-    private LooseLines(List<Line> lines) {
+    /** The knots that a line joins. */
+    private record Ends(int lower, int higher) {}
+
+    private LooseLines(List<Line> lines, long reach) {
         this.lines = lines;
+        this.reach = reach;
         this.first = new int[lines.size()];
         this.last = new int[lines.size()];
         for (int i = 0; i < lines.size(); i++) {
             first[i] = knot(lines.get(i).chain().first());
             last[i] = knot(lines.get(i).chain().last());
-            atKnot.get(first[i]).add(i);
-            atKnot.get(last[i]).add(i);
+            List<Line> between = byEnds.computeIfAbsent(
+                    new Ends(Math.min(first[i], last[i]), Math.max(first[i], last[i])), ends -> new ArrayList<>());
+            Optional<Line> same = drawnBefore(lines.get(i), between);
+            if (same.isPresent()) {
+                doubles.computeIfAbsent(same.get(), known -> new ArrayList<>()).add(lines.get(i));
+            } else {
+                between.add(lines.get(i));
+                atKnot.get(first[i]).add(i);
+                atKnot.get(last[i]).add(i);
+            }
         }
     }
 
-    static List<Joined> join(List<Line> lines) {
-        return new LooseLines(lines).closedChains();
+    static List<Joined> join(List<Line> lines, long reach) {
+        return new LooseLines(lines, reach).closedChains();
+    }
+
+    /** Returns the line between the same knots that a line lies on, in whatever direction. */
+    private static Optional<Line> drawnBefore(Line line, List<Line> between) {
+        List<Point> points = line.chain().points();
+        List<Point> back = new ArrayList<>(points);
+        Collections.reverse(back);
+        return between.stream()
+                .limit(MOST_BETWEEN)
+                .filter(known -> coincide(known.chain().points(), points)
+                        || coincide(known.chain().points(), back))
+                .findFirst();
+    }
+
+    private static boolean coincide(List<Point> one, List<Point> other) {
+        boolean same = one.size() == other.size();
+        for (int i = 0; i < one.size() && same; i++) {
+            same = one.get(i).distance(other.get(i)) <= REACH;
+        }
+        return same;
     }
 
     private int knot(Point point) {
-        long cellX = Math.floorDiv(point.x(), REACH);
-        long cellY = Math.floorDiv(point.y(), REACH);
+        long cellX = Math.floorDiv(point.x(), reach);
+        long cellY = Math.floorDiv(point.y(), reach);
         for (long x = cellX - 1; x <= cellX + 1; x++) {
             for (long y = cellY - 1; y <= cellY + 1; y++) {
                 for (int known : cells.getOrDefault(new Point(x, y), List.of())) {
-                    if (knots.get(known).distance(point) <= REACH) {
+                    if (knots.get(known).distance(point) <= reach) {
                         return known;
                     }
                 }
@@ -120,7 +161,7 @@ final class LooseLines {
             used.add(lines.get(line));
             List<Point> along = new ArrayList<>(lines.get(line).chain().points());
             if (first[line] != knot) {
-                java.util.Collections.reverse(along);
+                Collections.reverse(along);
             }
             points.add(knots.get(knot));
             points.addAll(along.subList(1, along.size() - 1));
@@ -132,7 +173,10 @@ final class LooseLines {
             line = here.get(0) == line ? here.get(1) : here.get(0);
         } while (line != start);
         if (points.size() >= 3) {
-            joined.add(new Joined(new Chain(points, true), used));
+            List<Line> drawnTwice = used.stream()
+                    .flatMap(each -> doubles.getOrDefault(each, List.of()).stream())
+                    .toList();
+            joined.add(new Joined(new Chain(points, true), used, drawnTwice));
         }
     }
 }

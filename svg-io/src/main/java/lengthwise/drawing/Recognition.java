@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lengthwise.geometry.Box;
 import lengthwise.geometry.Point;
 import lengthwise.geometry.Ring;
 
@@ -26,6 +27,7 @@ public final class Recognition {
 
     private static final int MOST_OUTLINES = 20_000;
     private static final int MOST_FRAMES = 5;
+    private static final int MOST_NAMED = 20;
 
     private final Drawing drawing;
     private final ScaleStatement scale;
@@ -140,19 +142,49 @@ public final class Recognition {
             }
         }
         bySize.forEach((size, loose) -> {
-            for (LooseLines.Joined found : LooseLines.join(loose)) {
+            for (LooseLines.Joined found : LooseLines.join(loose, LooseLines.REACH)) {
                 Mending mending = Mending.of(found.chain());
                 if (mending.ring().isPresent()) {
                     DrawnShape shape = found.lines().get(0).shape();
                     Contour contour = new Contour(shape, mending.ring().get(), size);
                     contours.add(contour);
                     found.lines().forEach(lines::remove);
+                    found.doubles().forEach(lines::remove);
                     joined.add(contour);
-                    findings.warn("An outline is joined from %d lines, the first %s."
-                            .formatted(found.lines().size(), shape.spoken()));
+                    findings.warn("An outline is joined from %d lines, the first %s%s."
+                            .formatted(
+                                    found.lines().size(),
+                                    shape.spoken(),
+                                    found.doubles().isEmpty()
+                                            ? ""
+                                            : "; lines drawn twice are taken once, %d in number"
+                                                    .formatted(found.doubles().size())));
                 }
             }
+            sayWhatNearlyJoins(loose.stream().filter(lines::contains).toList());
         });
+    }
+
+    /** Lines that surround something, and end near to one another without meeting, are a piece that is missing. */
+    private void sayWhatNearlyJoins(List<LooseLines.Line> loose) {
+        LooseLines.join(loose, Math.round(Mending.WARNED)).stream()
+                .filter(found -> OpenOutlines.enclosed(found.chain()) > SMALLEST_PIECE)
+                .limit(MOST_NAMED)
+                .filter(found ->
+                        contours.stream().noneMatch(contour -> contour.box().contains(boxOf(found.chain()))))
+                .forEach(found -> findings.warn(
+                        "%d lines would make an outline, the first %s, but their ends lie up to %.1f mm apart; join them in the drawing."
+                                .formatted(
+                                        found.lines().size(),
+                                        found.lines().get(0).shape().spoken(),
+                                        Mending.WARNED / 1000)));
+    }
+
+    private static Box boxOf(Chain chain) {
+        return chain.points().stream()
+                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
+                .reduce(Box::union)
+                .orElseThrow();
     }
 
     /** Drops outlines drawn twice at the same place, as a fill and its line often are. */

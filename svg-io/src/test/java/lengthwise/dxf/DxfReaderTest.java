@@ -293,6 +293,33 @@ class DxfReaderTest {
         assertThat(Dxf.read(drawing(triangle(0.02))).pieces()).isEmpty();
     }
 
+    /** A piece that is missing because its lines do not meet is said to be, with where it begins. */
+    @Test
+    void linesThatNearlyMeetAreSaid() throws Exception {
+        assertThat(Dxf.read(drawing(triangle(0.3))).warnings()).anyMatch(words -> words.contains("3 lines would make"));
+        assertThat(Dxf.read(drawing(triangle(3))).warnings()).noneMatch(words -> words.contains("would make"));
+        // a placement on a piece is none
+        assertThat(Dxf.read(drawing(rectangle("front", -50, -50, 300, 300) + triangle(0.3)))
+                        .warnings())
+                .isEmpty();
+    }
+
+    /** An outline taken apart, some lines of which were drawn twice, backwards too; curves as well. */
+    @Test
+    void looseLinesDrawnTwiceCountOnce() throws Exception {
+        String arc = "0 ARC\n8 0\n10 50\n20 0\n40 50\n50 180\n51 360\n";
+        String back = polyline("0", false, 100, 0, 50, 80);
+        PatternDrawing drawing =
+                Dxf.read(drawing(arc + arc + line("0", 0, 0, 50, 80) + line("0", 50, 80, 100, 0) + back));
+        // half a disc of 50 mm and a triangle of 100 × 80 mm
+        assertThat(only(drawing).outline().squareMillimetres()).isCloseTo(1250 * Math.PI + 4000, within(1.0));
+        assertThat(drawing.leftOut()).isEmpty();
+        assertThat(drawing.warnings())
+                .singleElement()
+                .asString()
+                .contains("from 3 lines", "drawn twice", "2 in number");
+    }
+
     private static String triangle(double off) {
         return line("0", 0, 0, 100, 0) + line("0", 50, 80, 100 + off, 0) + line("0", 0, 0, 50, 80);
     }
