@@ -178,7 +178,7 @@ final class PrintCommand implements Callable<Integer> {
 
     private Paper paper(String name) {
         if (name.toLowerCase(Locale.ROOT).startsWith("roll:")) {
-            return Paper.roll(length("--paper roll:", name.substring(5)));
+            return Paper.roll(length("--paper roll", name.substring(5)));
         }
         return Paper.named(name)
                 .orElseThrow(() -> wrong("--paper %s is not known; it is one of %s, or a roll, as roll:914mm."

@@ -38,6 +38,10 @@ public final class LengthText {
      * @throws JobException in one clause, without a place, if the text is no length
      */
     public static Length parse(String text) throws JobException {
+        String number = plain(text).replaceFirst("^- *", "");
+        if (number.length() <= LONGEST_TEXT && BARE.matcher(number).matches()) {
+            throw new JobException("found the bare number %s; write %s cm or %s in".formatted(number, number, number));
+        }
         return parse(text, Optional.empty());
     }
 

@@ -146,4 +146,17 @@ class LengthTextTest {
             assertThat(LengthText.parse(text)).as(text).isEqualTo(length);
         }
     }
+
+    /** On a command line there is no file that could state the units. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"12", "-12", "1/2", "0.5"})
+    void aBareNumberOutsideAFileIsToldNothingOfOne(String number) {
+        assertThatThrownBy(() -> LengthText.parse(number))
+                .isInstanceOf(JobException.class)
+                .hasMessageContaining("bare number")
+                .hasMessageEndingWith(" in")
+                .hasMessageNotContainingAny("file");
+        assertThatThrownBy(() -> LengthText.parse(number, Optional.empty()))
+                .hasMessageContaining("put units: cm at the top of the file");
+    }
 }
