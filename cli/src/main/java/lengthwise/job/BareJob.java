@@ -136,7 +136,7 @@ public final class BareJob {
                 Optional.empty());
     }
 
-    /** Pieces with lettered cuts; the others are left to be assumed, and said. */
+    /** Pieces with lettered cuts; the others are left to be assumed, and said, or asked about. */
     private static List<JobPiece> lettered(List<DrawnPiece> pieces, List<String> roles) {
         List<JobPiece> said = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
@@ -144,7 +144,8 @@ public final class BareJob {
             List<CutRequest> cuts = Lettering.cuts(piece.lettering(), roles).stream()
                     .map(cut -> new CutRequest(cut.role().orElse(roles.get(0)), cut.count(), cut.manner()))
                     .toList();
-            if (!cuts.isEmpty() && seen.add(piece.name())) {
+            boolean once = cuts.stream().map(CutRequest::role).distinct().count() == cuts.size();
+            if (!cuts.isEmpty() && once && seen.add(piece.name())) {
                 said.add(new JobPiece(
                         piece.name(),
                         cuts,

@@ -17,4 +17,14 @@ public record CutRequest(String role, int count, Optional<Cut.Manner> manner) {
         return manner.or(() -> count == 1 || symmetric ? Optional.of(Cut.Manner.ALIKE) : Optional.empty())
                 .map(said -> new Cut(count, said));
     }
+
+    /** Returns how often, as it is said in a job file. */
+    String words() {
+        Optional<String> counted = manner.map(said -> switch (said) {
+            case PAIR -> count == 1 ? " pair" : " pairs";
+            case ALIKE -> " alike";
+            case ON_FOLD -> " on fold";
+        });
+        return count + counted.orElse("");
+    }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lengthwise.geometry.Orientation;
 import lengthwise.geometry.Outline;
@@ -160,6 +161,16 @@ final class GarmentMaking {
             if (role.equals(fabric.role())) {
                 lettered.add(asDrawn(page, new CutRequest(role, cut.count(), cut.manner())));
             }
+        }
+        if (lettered.size() > 1) {
+            throw new JobException(
+                    "How often is %s cut from %s? It is lettered %s: say under pieces %s: {cut: {%s: …}}."
+                            .formatted(
+                                    name,
+                                    fabric.role(),
+                                    lettered.stream().map(CutRequest::words).collect(Collectors.joining(" and ")),
+                                    name,
+                                    fabric.role()));
         }
         if (!cuts.isEmpty()) {
             return lettered;

@@ -37,13 +37,18 @@ final class Lettering {
     record LetteredCut(Optional<String> role, int count, Optional<Cut.Manner> manner) {}
 
     /**
-     * Returns every cut that the lines state, in their order.
+     * Returns every cut that the lines state, in their order. A line that stands there twice, as when a drawing program keeps the
+     * text of a piece in two ways, is one statement.
      *
      * @param roles the words that name a fabric's role
      */
     static List<LetteredCut> cuts(List<String> lines, List<String> roles) {
         List<LetteredCut> cuts = new ArrayList<>();
-        for (String line : lines) {
+        List<String> statements = lines.stream()
+                .map(line -> line.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))
+                .distinct()
+                .toList();
+        for (String line : statements) {
             boolean goesOn = false;
             for (String part : PARTS.splitAsStream(line).toList()) {
                 String text = goesOn && MORE.matcher(part).find() ? "cut " + part.strip() : part.strip();

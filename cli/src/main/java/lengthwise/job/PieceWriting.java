@@ -31,7 +31,7 @@ final class PieceWriting {
         if (!piece.cut().isEmpty()) {
             parts.add("cut: "
                     + JobText.braces(piece.cut().stream()
-                            .map(cut -> JobText.quoted(cut.role()) + ": " + cut(cut))
+                            .map(cut -> JobText.quoted(cut.role()) + ": " + cut.words())
                             .toList()));
         }
         piece.up().ifPresent(up -> parts.add("up: " + Entry.word(up)));
@@ -89,14 +89,5 @@ final class PieceWriting {
 
     private static String mark(MarkRef mark) {
         return Entry.word(mark.kind()) + " " + mark.number();
-    }
-
-    private static String cut(CutRequest cut) {
-        Optional<String> counted = cut.manner().map(manner -> switch (manner) {
-            case PAIR -> cut.count() == 1 ? " pair" : " pairs";
-            case ALIKE -> " alike";
-            case ON_FOLD -> " on fold";
-        });
-        return cut.count() + counted.orElse("");
     }
 }

@@ -35,6 +35,15 @@ class LetteringTest {
                         new LetteredCut(Optional.of("lining"), 2, Optional.empty()));
     }
 
+    /** The text of a piece may stand in a drawing twice, as a line of text and in a paragraph. */
+    @Test
+    void whatIsSaidTwiceIsCutOnce() {
+        assertThat(cuts("Front, cut 1 on fold", "FRONT,  Cut 1 on fold "))
+                .containsExactly(new LetteredCut(Optional.empty(), 1, Optional.of(Cut.Manner.ON_FOLD)));
+        assertThat(cuts("cut 2 lining", "cut 2 shell")).hasSize(2);
+        assertThat(cuts("cut 1 left", "cut 1 right")).hasSize(2);
+    }
+
     @Test
     void otherWordsAreLeftAlone() {
         assertThat(cuts("Front bodice M", "cut carefully", "place on grain", "fold here"))

@@ -224,6 +224,21 @@ class OrdersTest {
         assertThat(onlyPiece("").cut()).isEqualTo(new Cut(1, Cut.Manner.PAIR));
     }
 
+    /** Two statements for one fabric would be added up in silence. */
+    @Test
+    void letteringThatSaysTwoThingsOfAFabricIsAskedAbout() throws Exception {
+        String first = "<text x=\"150\" y=\"200\" font-size=\"6\">flap: cut 1 pair</text>";
+        drawing = FLAP.replace("TRANSFORM", "")
+                .replace("</g>", first + "<text x=\"150\" y=\"210\" font-size=\"6\">cut 2 alike</text></g>");
+        assertThatThrownBy(() -> onlyPiece(""))
+                .isInstanceOf(JobException.class)
+                .hasMessageContaining(
+                        "How often is flap cut from shell? It is lettered 1 pair and 2 alike: say under pieces flap: {cut: {shell: …}}.");
+        assertThat(onlyPiece("flap: {cut: {shell: 2 alike}}").cut()).isEqualTo(new Cut(2, Cut.Manner.ALIKE));
+        drawing = FLAP.replace("TRANSFORM", "").replace("</g>", first + first.replace("200", "210") + "</g>");
+        assertThat(onlyPiece("").cut()).isEqualTo(new Cut(1, Cut.Manner.PAIR));
+    }
+
     /** A left drawn beside its right is one pair, not one piece. */
     @Test
     void leftAndRightDrawnSideBySideAreAPair() throws Exception {
