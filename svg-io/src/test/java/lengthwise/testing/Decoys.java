@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import jdk.jfr.Recording;
-import jdk.jfr.consumer.RecordedEvent;
 import jdk.jfr.consumer.RecordingFile;
 
 /**
@@ -62,12 +61,15 @@ public final class Decoys implements AutoCloseable {
         try {
             Path record = Files.createTempFile("reads", ".jfr");
             recording.dump(record);
-            List<RecordedEvent> events = RecordingFile.readAllEvents(record);
+            int reads = 0;
+            // One by one: an hour of reading makes more events than the memory holds.
+            try (RecordingFile events = new RecordingFile(record)) {
+                while (events.hasMoreEvents()) {
+                    reads += file.toString().equals(events.readEvent().getString("path")) ? 1 : 0;
+                }
+            }
             Files.delete(record);
-            return calls.get()
-                    + (int) events.stream()
-                            .filter(event -> file.toString().equals(event.getString("path")))
-                            .count();
+            return calls.get() + reads;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
