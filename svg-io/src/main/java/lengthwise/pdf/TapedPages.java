@@ -26,6 +26,12 @@ final class TapedPages {
 
     private static final long CELL = 1_000;
 
+    /** Smaller outlines (µm) may well lie near to others like them: marks and letters. */
+    private static final long SMALL = 20_000;
+
+    /** So many outlines are looked at, at most, for one that lies beside itself. */
+    private static final int MOST_LOOKED_AT = 100_000;
+
     private final List<Sheet> sheets;
     private final List<DrawnShape> shapes = new ArrayList<>();
     private final List<DrawnText> texts = new ArrayList<>();
@@ -34,6 +40,8 @@ final class TapedPages {
     private int joined;
     private int loose;
     private double nearest = Double.POSITIVE_INFINITY;
+    private double beside = Double.POSITIVE_INFINITY;
+    private int lookedAt;
 
     /**
      * A page in its place.
@@ -49,10 +57,17 @@ final class TapedPages {
      * @param joined how many ends met
      * @param loose how many ends at the edge of a page found nothing to go on in
      * @param nearest how far away the nearest other end was from one of these (µm)
+     * @param beside how far an outline that two pages show whole lies from itself (µm); without bound where none does
      */
-    record Taped(DrawnPage page, double drift, int joined, int loose, double nearest) {
+    record Taped(DrawnPage page, double drift, int joined, int loose, double nearest, double beside) {
         /** Returns what the maker must know, if anything. */
         Optional<String> said() {
+            if (!Double.isInfinite(beside)) {
+                return Optional.of(String.format(
+                        Locale.ROOT,
+                        "The same outline stands on two pages and would lie %.1f mm beside itself: the overlap is that much too large or too small.",
+                        beside / 1000));
+            }
             if (loose > 0) {
                 return Optional.of(String.format(
                         Locale.ROOT,
@@ -71,7 +86,7 @@ final class TapedPages {
 
         /** Says whether more ends meet than not. */
         boolean fits() {
-            return joined >= loose;
+            return joined >= loose && Double.isInfinite(beside);
         }
     }
 
@@ -129,7 +144,7 @@ final class TapedPages {
                 .map(sheet -> sheet.page.box())
                 .reduce(Box::union)
                 .orElseThrow();
-        return new Taped(new DrawnPage(whole, shapes, texts), drift, joined, loose, nearest);
+        return new Taped(new DrawnPage(whole, shapes, texts), drift, joined, loose, nearest, beside);
     }
 
     private void takeOnce() {
@@ -144,6 +159,7 @@ final class TapedPages {
                     same.get().times++;
                 } else {
                     Seen first = new Seen(shape, i);
+                    lookBeside(inOrder, first);
                     inOrder.add(first);
                     seen.computeIfAbsent(cell(corner), any -> new ArrayList<>()).add(first);
                 }
@@ -162,6 +178,24 @@ final class TapedPages {
                 shapes.add(one.shape);
             } else {
                 cut(one.shape, one.sheet);
+            }
+        }
+    }
+
+    /** Pieces do not lie on each other: what lies on a piece like it, a little way off, is the same one at a wrong overlap. */
+    private void lookBeside(List<Seen> before, Seen now) {
+        Optional<Box> room = DrawnPage.room(now.shape);
+        long half = room.map(box -> Math.min(box.width(), box.height()) / 2).orElse(0L);
+        if (2 * half < SMALL || !now.shape.chains().stream().allMatch(Chain::closed)) {
+            return;
+        }
+        for (Seen other : before) {
+            if (other.sheet != now.sheet && lookedAt++ < MOST_LOOKED_AT) {
+                Point by = corner(now.shape).minus(corner(other.shape));
+                double way = by.distance(Point.ORIGIN);
+                if (way < Math.min((double) half, beside) && apart(other.shape, by, now.shape) <= MEET) {
+                    beside = way;
+                }
             }
         }
     }
@@ -192,7 +226,7 @@ final class TapedPages {
         for (long x = -1; x <= 1; x++) {
             for (long y = -1; y <= 1; y++) {
                 for (Seen other : seen.getOrDefault(cell.plus(new Point(x, y)), List.of())) {
-                    double apart = other.sheet == sheet ? REACH + 1 : apart(other.shape, shape);
+                    double apart = other.sheet == sheet ? REACH + 1 : apart(other.shape, Point.ORIGIN, shape);
                     if (apart <= REACH) {
                         drift = Math.max(drift, apart);
                         return Optional.of(other);
@@ -203,8 +237,8 @@ final class TapedPages {
         return Optional.empty();
     }
 
-    /** Returns how far apart two shapes are, point by point; without bound if they are not alike. */
-    private static double apart(DrawnShape one, DrawnShape other) {
+    /** Returns how far apart two shapes are, point by point, the first one moved; without bound if they are not alike. */
+    private static double apart(DrawnShape one, Point by, DrawnShape other) {
         if (!alike(one, other) || one.chains().size() != other.chains().size()) {
             return Double.POSITIVE_INFINITY;
         }
@@ -216,7 +250,8 @@ final class TapedPages {
                 return Double.POSITIVE_INFINITY;
             }
             for (int j = 0; j < a.points().size() && most <= REACH; j++) {
-                most = Math.max(most, a.points().get(j).distance(b.points().get(j)));
+                most = Math.max(
+                        most, a.points().get(j).plus(by).distance(b.points().get(j)));
             }
         }
         return most;

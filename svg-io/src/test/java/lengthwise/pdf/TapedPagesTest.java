@@ -151,6 +151,17 @@ class TapedPagesTest {
         assertThat(drawing.warnings()).isEmpty();
     }
 
+    /** Where each page shows the whole, a wrong overlap would make a piece of every page. */
+    @ParameterizedTest
+    @ValueSource(doubles = {8, 9, 12, 18})
+    void theWholeOnEachPageAtAWrongOverlapIsRefused(double stated) {
+        assertThatThrownBy(() -> read(wholeOnEach(10, 2), grid(stated)))
+                .isInstanceOf(DrawingException.class)
+                .hasMessageContaining("would lie %s mm beside itself"
+                        .formatted(number(Math.abs(stated - 10)).substring(0, 3)))
+                .hasMessageContaining("overlap");
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, 10, 25})
     void linesGoOnFromPageToPage(double overlap) throws DrawingException {
