@@ -65,7 +65,7 @@ final class TapedPages {
             if (!Double.isInfinite(beside)) {
                 return Optional.of(String.format(
                         Locale.ROOT,
-                        "The same outline stands on two pages and would lie %.1f mm beside itself: the overlap is that much too large or too small.",
+                        "The same outline stands on two pages and would lie %.1f mm beside itself: correct the overlap by that much, or export the pattern on one page.",
                         beside / 1000));
             }
             if (loose > 0) {
