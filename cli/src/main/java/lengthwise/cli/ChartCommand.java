@@ -18,7 +18,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import lengthwise.job.FabricOrder;
 import lengthwise.job.Job;
 import lengthwise.job.JobBuying;
@@ -123,8 +122,7 @@ final class ChartCommand implements Callable<Integer> {
         Job job = file.job();
         Orders orders = Orders.of(file);
         orders.refuseShared("A chart");
-        Stream.concat(searching.warnings().stream(), orders.warnings().stream())
-                .forEach(warning -> err.println("warning: " + warning));
+        searching.warnings(orders.warnings()).forEach(warning -> err.println("warning: " + warning));
         List<Row> rows = rows(job);
         List<Sheet> sheets = sheets(job, orders, err);
         if (sheets.isEmpty()) {

@@ -109,8 +109,7 @@ final class EstimateCommand implements Callable<Integer> {
     private ExitCode estimate(Job job, Orders orders, PrintWriter err)
             throws JobException, IOException, Estimating.RejectedException {
         orders.refuseShared("An estimate");
-        List<String> warnings = new ArrayList<>(searching.warnings());
-        warnings.addAll(orders.warnings());
+        List<String> warnings = new ArrayList<>(searching.warnings(orders.warnings()));
         warnings.addAll(Shopping.leftOut(job));
         List<Question> questions = questions(job, orders, warnings);
         if (questions.isEmpty()) {

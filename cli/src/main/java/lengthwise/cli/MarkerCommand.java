@@ -361,8 +361,7 @@ final class MarkerCommand implements Callable<Integer> {
         List<MadeToMeasure> customers = Customers.of(job);
         // What is wrong with the shopping list shows before the search.
         Shopping.of(job, orders.edges(), List.of(), Version.number());
-        List<String> warnings = new ArrayList<>(searching.warnings());
-        warnings.addAll(orders.warnings());
+        List<String> warnings = new ArrayList<>(searching.warnings(orders.warnings()));
         warnings.forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
             Allotted allotted = Allotted.of(orders, known, time, searching, interrupt::isRequested, err);

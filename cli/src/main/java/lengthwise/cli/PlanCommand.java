@@ -8,7 +8,6 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import lengthwise.job.JobException;
 import lengthwise.job.JobFile;
 import lengthwise.job.JobReader;
@@ -82,8 +81,8 @@ final class PlanCommand implements Callable<Integer> {
     private ExitCode plan(JobFile file, BoltsFromStash bolts, Interrupt interrupt, PrintWriter err)
             throws IOException, JobException, StashException {
         PlanOrders orders = PlanOrders.of(file);
-        Stream.concat(searching.warnings().stream(), orders.warnings().stream())
-                .forEach(warning -> err.println("warning: " + warning));
+        List<String> warnings = searching.warnings(orders.warnings());
+        warnings.forEach(warning -> err.println("warning: " + warning));
         LayMarkers.Wish wish = new LayMarkers.Wish(
                 searching.seconds,
                 searching.iterations,
@@ -110,7 +109,7 @@ final class PlanCommand implements Callable<Integer> {
                 searching.workers,
                 reproducible,
                 cloths,
-                orders.warnings());
+                warnings);
         bolts.writesTo(out);
         PlanFiles.write(run, out);
         bolts.spend(run, out, err);

@@ -1,6 +1,7 @@
 package lengthwise.cli;
 
 import java.util.List;
+import java.util.stream.Stream;
 import lengthwise.ortools.Natives;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +12,9 @@ import picocli.CommandLine.Spec;
 /** How long and how a command searches. */
 final class SearchOptions {
     private static final int MOST_WORKERS = 64;
+    private static final String WITHOUT_LIBRARY =
+            "The library OR-Tools cannot be loaded on this machine: markers come out longer than they need be, and plans cost more"
+                    + " cloth. Unpack the zip for this machine again, all of it.";
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
@@ -55,13 +59,11 @@ final class SearchOptions {
         }
     }
 
-    /** Returns what the searches of this machine lack. */
-    List<String> warnings() {
+    /** Returns what the maker is warned of before a search: what this machine lacks, and what her job gives cause to say. */
+    List<String> warnings(List<String> ofJob) {
         return Natives.areLoaded()
-                ? List.of()
-                : List.of(
-                        "The library that solves linear programs (OR-Tools) cannot be loaded on this machine: markers come"
-                                + " out longer, and none is proven shortest. Unpack the zip for this machine anew, beside its jar.");
+                ? ofJob
+                : Stream.concat(Stream.of(WITHOUT_LIBRARY), ofJob.stream()).toList();
     }
 
     ParameterException wrong(String message) {

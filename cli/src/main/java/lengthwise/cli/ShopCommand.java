@@ -7,7 +7,6 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import lengthwise.Estimate.InWidth;
 import lengthwise.Estimate.Laid;
 import lengthwise.Estimate.NotLaid;
@@ -88,8 +87,7 @@ final class ShopCommand implements Callable<Integer> {
         orders.refuseShared("A shopping list by itself");
         // What is wrong with the list shows before the search.
         Shopping.of(job, orders.edges(), List.of(), Version.number());
-        Stream.concat(searching.warnings().stream(), orders.warnings().stream())
-                .forEach(warning -> err.println("warning: " + warning));
+        searching.warnings(orders.warnings()).forEach(warning -> err.println("warning: " + warning));
         try (Interrupt interrupt = Interrupt.listen()) {
             List<MarkerOrder> bought = orders.fabrics().stream()
                     .map(FabricOrder::order)

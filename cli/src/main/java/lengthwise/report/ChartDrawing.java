@@ -72,19 +72,10 @@ final class ChartDrawing {
 
     /** Writes an {@code svg} element for one fabric into a page. */
     static void picture(Markup page, Cloth cloth) {
-        page.open(
-                "svg",
-                "xmlns",
-                Markup.SVG,
-                "class",
-                "picture",
-                "viewBox",
-                "0 0 %s %s".formatted(of(wide(cloth)), of(high(cloth))),
-                "style",
-                "width: %smm; max-width: 100%%".formatted(of(wide(cloth))),
-                "role",
-                "img",
-                "aria-label",
+        Page.openPicture(
+                page,
+                of(wide(cloth)),
+                of(high(cloth)),
                 "How each cell of the table was laid on %s".formatted(cloth.name()),
                 "font-family",
                 FACES,

@@ -1,6 +1,8 @@
 package lengthwise.report;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import lengthwise.svg.Markup;
 
 /** The frame of an HTML page of ours: one file, no script, nothing fetched, made to be printed on A4 or letter. */
@@ -105,6 +107,21 @@ final class Page {
             html.element(kind, text);
         }
         html.close().line();
+    }
+
+    /**
+     * Opens a picture; a unit of it is a millimetre on paper where there is room.
+     *
+     * @param shows what it shows, for who cannot see it
+     * @param more attributes and their values
+     */
+    static void openPicture(Markup html, String wide, String high, String shows, String... more) {
+        List<String> attributes = new ArrayList<>(List.of("xmlns", Markup.SVG, "class", "picture"));
+        attributes.addAll(List.of("viewBox", "0 0 " + wide + " " + high));
+        attributes.addAll(List.of("style", "width: " + wide + "mm; max-width: 100%"));
+        attributes.addAll(List.of("role", "img", "aria-label", shows));
+        attributes.addAll(List.of(more));
+        html.open("svg", attributes.toArray(String[]::new));
     }
 
     static void list(Markup html, String kind, Iterable<String> items) {

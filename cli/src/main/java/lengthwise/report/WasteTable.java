@@ -78,20 +78,7 @@ final class WasteTable {
     }
 
     private void bar(List<Share> shares, double bought) {
-        html.open(
-                "svg",
-                "xmlns",
-                Markup.SVG,
-                "class",
-                "picture",
-                "viewBox",
-                "0 0 180 8",
-                "style",
-                "width: 180mm; max-width: 100%",
-                "role",
-                "img",
-                "aria-label",
-                "Shares of the cloth, as in the table");
+        Page.openPicture(html, "180", "8", "Shares of the cloth, as in the table");
         double x = 0.2;
         for (Share share : shares) {
             double wide = Math.max(0, share.area / bought * 179.6);

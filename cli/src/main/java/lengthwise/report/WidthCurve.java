@@ -62,19 +62,10 @@ final class WidthCurve {
     }
 
     private void draw() {
-        html.open(
-                "svg",
-                "xmlns",
-                Markup.SVG,
-                "class",
-                "picture",
-                "viewBox",
-                "0 0 180 104",
-                "style",
-                "width: 180mm; max-width: 100%",
-                "role",
-                "img",
-                "aria-label",
+        Page.openPicture(
+                html,
+                "180",
+                "104",
                 "Length to buy of %s by its width, as in the table".formatted(cloth.name()),
                 "font-family",
                 "Arial, Helvetica, 'Liberation Sans', sans-serif",

@@ -34,13 +34,13 @@ class WithoutLinearProgramsTest {
     @ParameterizedTest
     @ValueSource(strings = {"marker", "estimate", "chart", "plan", "shop"})
     void itIsSaidWhatIsMissing(String command) throws Exception {
-        assertThat(said(command, withoutNatives())).contains("warning: The library that solves linear programs");
+        assertThat(said(command, withoutNatives())).contains("warning: The library OR-Tools cannot be loaded");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"marker", "plan"})
     void whereNothingIsMissingNothingIsSaid(String command) throws Exception {
-        assertThat(said(command, System.getProperty("java.class.path"))).doesNotContain("linear programs");
+        assertThat(said(command, System.getProperty("java.class.path"))).doesNotContain("OR-Tools");
     }
 
     private static String withoutNatives() {

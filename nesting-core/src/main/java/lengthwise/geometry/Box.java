@@ -1,6 +1,7 @@
 package lengthwise.geometry;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** An upright rectangle, closed on all sides, in micrometres. */
 public record Box(long minX, long minY, long maxX, long maxY) {
@@ -9,6 +10,12 @@ public record Box(long minX, long minY, long maxX, long maxY) {
             throw new IllegalArgumentException(
                     "A box must not end before it begins: x %d to %d, y %d to %d".formatted(minX, maxX, minY, maxY));
         }
+    }
+
+    /** Returns the smallest box that holds all of some points; empty without any. */
+    public static Optional<Box> around(Stream<Point> points) {
+        return points.map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
+                .reduce(Box::union);
     }
 
     public long width() {

@@ -24,9 +24,7 @@ record Mark(DrawnShape shape, Optional<MarkKind> kind, List<Chain> lines, List<C
     }
 
     Box box() {
-        return points().map(p -> new Box(p.x(), p.y(), p.x(), p.y()))
-                .reduce(Box::union)
-                .orElseThrow();
+        return Box.around(points()).orElseThrow();
     }
 
     private Stream<Point> points() {

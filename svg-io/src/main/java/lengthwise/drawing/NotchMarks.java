@@ -8,7 +8,8 @@ import lengthwise.model.Segment;
 
 /**
  * Finds notches: short lines that start on the cut line, one or several in a shape, small V shapes whose ends lie on
- * it, small triangles that stand on it, small T shapes, and whatever small is named a notch. Each becomes a short line from the cut line inwards.
+ * it, small triangles that stand on it, small T shapes, and whatever small is named a notch. Each becomes a short line from
+ * the cut line inwards.
  */
 final class NotchMarks {
     private static final double LONGEST = 15_000;

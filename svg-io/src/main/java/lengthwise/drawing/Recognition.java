@@ -155,14 +155,19 @@ public final class Recognition {
                             .formatted(
                                     found.lines().size(),
                                     shape.spoken(),
-                                    found.doubles().isEmpty()
-                                            ? ""
-                                            : "; lines drawn twice are taken once, %d in number"
-                                                    .formatted(found.doubles().size())));
+                                    drawnTwice(found.doubles().size())));
                 }
             }
             sayWhatNearlyJoins(loose.stream().filter(lines::contains).toList());
         });
+    }
+
+    private static String drawnTwice(int lines) {
+        return lines == 0
+                ? ""
+                : lines == 1
+                        ? "; 1 line drawn twice is taken once"
+                        : "; %d lines drawn twice are taken once".formatted(lines);
     }
 
     /** Lines that surround something, and end near to one another without meeting, are a piece that is missing. */
@@ -171,7 +176,7 @@ public final class Recognition {
                 .filter(found -> OpenOutlines.enclosed(found.chain()) > SMALLEST_PIECE)
                 .limit(MOST_NAMED)
                 .filter(found ->
-                        contours.stream().noneMatch(contour -> contour.box().contains(boxOf(found.chain()))))
+                        contours.stream().noneMatch(contour -> contour.box().contains(room(found))))
                 .forEach(found -> findings.warn(
                         "%d lines would make an outline, the first %s, but their ends lie up to %.1f mm apart; join them in the drawing."
                                 .formatted(
@@ -180,11 +185,8 @@ public final class Recognition {
                                         Mending.WARNED / 1000)));
     }
 
-    private static Box boxOf(Chain chain) {
-        return chain.points().stream()
-                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
-                .reduce(Box::union)
-                .orElseThrow();
+    private static Box room(LooseLines.Joined found) {
+        return Box.around(found.chain().points().stream()).orElseThrow();
     }
 
     /** Drops outlines drawn twice at the same place, as a fill and its line often are. */

@@ -1,7 +1,6 @@
 package lengthwise.drawing;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lengthwise.geometry.Point;
@@ -42,8 +41,11 @@ final class SelfCrossing {
                     continue;
                 }
                 active[kept++] = j;
-                if (high[j] >= low[i] && high[i] >= low[j] && meet(ring, i, j)) {
-                    return Optional.of(place(ring, i, j));
+                if (high[j] >= low[i] && high[i] >= low[j]) {
+                    Optional<Point> place = meeting(ring, i, j);
+                    if (place.isPresent()) {
+                        return place;
+                    }
                 }
             }
             count = kept;
@@ -60,59 +62,42 @@ final class SelfCrossing {
         return Math.max(ring.x(edge), ring.x((edge + 1) % ring.size()));
     }
 
-    /** Says whether two edges share a point other than the vertex that joins neighbours. */
-    private static boolean meet(Ring ring, int i, int j) {
+    /** Returns a point, to the micrometre, that two edges share, if it is not the vertex that joins neighbours. */
+    private static Optional<Point> meeting(Ring ring, int i, int j) {
         int n = ring.size();
         Point a = ring.vertex(i);
         Point b = ring.vertex((i + 1) % n);
         Point c = ring.vertex(j);
         Point d = ring.vertex((j + 1) % n);
         if ((i + 1) % n == j) {
-            return folds(a, b, d);
+            return folds(a, b, d) ? Optional.of(b) : Optional.empty();
         }
         if ((j + 1) % n == i) {
-            return folds(c, a, b);
+            return folds(c, a, b) ? Optional.of(a) : Optional.empty();
         }
         int abc = side(a, b, c);
         int abd = side(a, b, d);
         int cda = side(c, d, a);
         int cdb = side(c, d, b);
-        if (abc != abd && cda != cdb && abc * abd <= 0 && cda * cdb <= 0) {
-            return true;
+        if (abc == 0 && within(a, b, c)) {
+            return Optional.of(c);
         }
-        return (abc == 0 && within(a, b, c))
-                || (abd == 0 && within(a, b, d))
-                || (cda == 0 && within(c, d, a))
-                || (cdb == 0 && within(c, d, b));
-    }
-
-    /** Returns where two edges that meet do so, to the micrometre. */
-    private static Point place(Ring ring, int i, int j) {
-        int n = ring.size();
-        Point a = ring.vertex(i);
-        Point b = ring.vertex((i + 1) % n);
-        Point c = ring.vertex(j);
-        Point d = ring.vertex((j + 1) % n);
-        if ((i + 1) % n == j) {
-            return b;
+        if (abd == 0 && within(a, b, d)) {
+            return Optional.of(d);
         }
-        if ((j + 1) % n == i) {
-            return a;
+        if (cda == 0 && within(c, d, a)) {
+            return Optional.of(a);
         }
-        for (Point end : List.of(c, d)) {
-            if (side(a, b, end) == 0 && within(a, b, end)) {
-                return end;
-            }
+        if (cdb == 0 && within(c, d, b)) {
+            return Optional.of(b);
         }
-        for (Point end : List.of(a, b)) {
-            if (side(c, d, end) == 0 && within(c, d, end)) {
-                return end;
-            }
+        if (abc * abd >= 0 || cda * cdb >= 0) {
+            return Optional.empty();
         }
         Point along = b.minus(a);
         Point across = d.minus(c);
         double share = (double) c.minus(a).cross(across) / along.cross(across);
-        return a.plus(new Point(StrictMath.round(share * along.x()), StrictMath.round(share * along.y())));
+        return Optional.of(a.plus(new Point(StrictMath.round(share * along.x()), StrictMath.round(share * along.y()))));
     }
 
     /** Says whether the edge after {@code corner} runs back over the edge before it. */

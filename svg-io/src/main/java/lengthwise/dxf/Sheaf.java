@@ -85,12 +85,10 @@ final class Sheaf {
 
     /** Returns the box around what shows. */
     Optional<Box> box() {
-        return shapes.stream()
+        return Box.around(shapes.stream()
                 .filter(DrawnShape::visible)
                 .flatMap(shape -> shape.chains().stream())
-                .flatMap(chain -> chain.points().stream())
-                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
-                .reduce(Box::union);
+                .flatMap(chain -> chain.points().stream()));
     }
 
     void move(Point by) {

@@ -32,10 +32,7 @@ record Stroke(Pen pen, List<Point> points) {
     }
 
     Box box() {
-        return points.stream()
-                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
-                .reduce(Box::union)
-                .orElseThrow();
+        return Box.around(points.stream()).orElseThrow();
     }
 
     /** Returns the stroke as seen from another corner. */

@@ -77,10 +77,7 @@ record DrawnPage(Box box, List<DrawnShape> shapes, List<DrawnText> texts) {
     }
 
     static Optional<Box> room(DrawnShape shape) {
-        return shape.chains().stream()
-                .flatMap(chain -> chain.points().stream())
-                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
-                .reduce(Box::union);
+        return Box.around(shape.chains().stream().flatMap(chain -> chain.points().stream()));
     }
 
     private static boolean meets(Box one, Box other) {
@@ -92,7 +89,7 @@ record DrawnPage(Box box, List<DrawnShape> shapes, List<DrawnText> texts) {
 
     DrawnPage moved(Point by) {
         return new DrawnPage(
-                new Box(box.minX() + by.x(), box.minY() + by.y(), box.maxX() + by.x(), box.maxY() + by.y()),
+                box.moved(by),
                 shapes.stream().map(shape -> moved(shape, by)).toList(),
                 texts.stream()
                         .map(text -> new DrawnText(

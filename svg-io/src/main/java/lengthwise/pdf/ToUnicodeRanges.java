@@ -22,14 +22,6 @@ final class ToUnicodeRanges {
 
     private ToUnicodeRanges() {}
 
-    /**
-     * Returns a code as the library takes it: a digit that is missing is 0 (ISO 32000-1, section 7.3.4.3), and the largest of four
-     * bytes are negative.
-     */
-    private static int code(String digits) {
-        return Integer.parseUnsignedInt(digits.length() % 2 == 0 ? digits : digits + "0", 16);
-    }
-
     /** Returns whether all ranges can be read, and have no more codes together than a font has letters. */
     static boolean areBounded(byte[] table) {
         String text = new String(table, StandardCharsets.ISO_8859_1);
@@ -55,5 +47,13 @@ final class ToUnicodeRanges {
             }
         }
         return true;
+    }
+
+    /**
+     * Returns a code as the library takes it: a digit that is missing is 0 (ISO 32000-1, section 7.3.4.3), and the largest of four
+     * bytes are negative.
+     */
+    private static int code(String digits) {
+        return Integer.parseUnsignedInt(digits.length() % 2 == 0 ? digits : digits + "0", 16);
     }
 }

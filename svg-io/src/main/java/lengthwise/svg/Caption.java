@@ -27,7 +27,10 @@ public record Caption(List<String> lines, Point middle, double height, boolean t
     /** Letters of this height need not be larger to be read (mm). */
     private static final double GOOD_HEIGHT = 5;
 
-    /** So small letters may get to stay clear of every mark, and so small to stay clear of grain line and notches (mm). */
+    /**
+     * So small letters may get to stay clear of every mark, and so small to stay clear of grain line and notches (mm): heights of
+     * lettering of ISO 3098, from memory.
+     */
     private static final double CLEAR_OF_ALL = 3.5;
 
     private static final double LEAST_HEIGHT = 2.5;

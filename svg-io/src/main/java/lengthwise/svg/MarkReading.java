@@ -102,11 +102,7 @@ final class MarkReading {
 
     /** The circle and the cross of a drill hole have one middle, however a drawing program wrote them anew. */
     private static Point middle(List<List<Point>> lines) {
-        Box box = lines.stream()
-                .flatMap(List::stream)
-                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
-                .reduce(Box::union)
-                .orElseThrow();
+        Box box = Box.around(lines.stream().flatMap(List::stream)).orElseThrow();
         return new Point(Math.floorDiv(box.minX() + box.maxX(), 2), Math.floorDiv(box.minY() + box.maxY(), 2));
     }
 

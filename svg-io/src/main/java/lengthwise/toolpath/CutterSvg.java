@@ -93,16 +93,11 @@ public final class CutterSvg {
 
     /** Returns the cuttable area, and all of the path. */
     static Box page(MarkerDrawing marker, ToolPath path) {
-        return path.passes().stream()
-                .flatMap(pass -> pass.points().stream())
-                .map(point -> new Box(point.x(), point.y(), point.x(), point.y()))
-                .reduce(
-                        new Box(
-                                0,
-                                0,
-                                marker.length().micrometres(),
-                                marker.cuttableWidth().micrometres()),
-                        Box::union);
+        Box cuttable = new Box(
+                0, 0, marker.length().micrometres(), marker.cuttableWidth().micrometres());
+        return Box.around(path.passes().stream().flatMap(pass -> pass.points().stream()))
+                .map(cuttable::union)
+                .orElse(cuttable);
     }
 
     private static void lettering(MarkerDrawing marker, ToolPath path, Point shift, Markup svg) {

@@ -317,7 +317,7 @@ class DxfReaderTest {
         assertThat(drawing.warnings())
                 .singleElement()
                 .asString()
-                .contains("from 3 lines", "drawn twice", "2 in number");
+                .contains("from 3 lines", "2 lines drawn twice are taken once");
     }
 
     private static String triangle(double off) {

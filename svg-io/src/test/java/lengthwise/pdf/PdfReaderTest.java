@@ -326,9 +326,7 @@ class PdfReaderTest {
     }
 
     private static Box boxOf(Drawing drawing) {
-        return drawing.shapes().get(0).chains().get(0).points().stream()
-                .map(p -> new Box(p.x(), p.y(), p.x(), p.y()))
-                .reduce(Box::union)
+        return Box.around(drawing.shapes().get(0).chains().get(0).points().stream())
                 .orElseThrow();
     }
 
