@@ -7,9 +7,10 @@ import java.util.SplittableRandom;
  * One worker's search: shorten the strip, let the pieces overlap, separate them, again and again.
  *
  * <p>The strip is a little shorter than the best layout; guided local search ({@link Weights}, {@link Relocation}) moves
- * overlapping pieces until what is left is small enough for the finish. If it does not get there, it goes on from one of
- * its {@link Attempts}, where two large pieces change places. After four fifths of the budget only small steps from the
- * best layout are tried (exploration and compression: J. Gardeyn, G. Vanden Berghe, T. Wauters, arXiv 2509.13329, 2025).
+ * overlapping pieces until what is left is small enough for the finish. If it does not get there, the finish may still
+ * push the pieces apart in a part of the length that was taken; else the search goes on from one of its {@link Attempts},
+ * where two large pieces change places. After four fifths of the budget only small steps from the best layout are tried
+ * (exploration and compression: J. Gardeyn, G. Vanden Berghe, T. Wauters, arXiv 2509.13329, 2025).
  */
 final class Worker {
     private static final double EXPLORATION = 0.8;
@@ -65,7 +66,7 @@ final class Worker {
             double step = 0.01;
             state.pairs.prepare(number, run.workers(), this::isSpent);
             load(best);
-            finish.of(state).filter(layout -> layout.length() < best.length()).ifPresent(this::improve);
+            finished();
             while (!stopped) {
                 boolean exploring = run.fraction(iteration, lastImprovement) < EXPLORATION;
                 if (exploring) {
@@ -106,7 +107,9 @@ final class Worker {
     private void compress() {
         load(best);
         double progress = (run.fraction(iteration, lastImprovement) - EXPLORATION) / (1 - EXPLORATION);
-        shorten(0.0005 + (0.00001 - 0.0005) * Math.min(1, Math.max(0, progress)));
+        double step = 0.0005 + (0.00001 - 0.0005) * Math.min(1, Math.max(0, progress));
+        // less than what counts as apart would be left to the finish, which has just done what it can
+        shorten(Math.max(step, 3 * tolerance / best.length()));
         separate(100, 3);
     }
 
@@ -131,8 +134,9 @@ final class Worker {
     }
 
     /**
-     * Sweeps until the pieces are apart. When nothing has come of it for a while it starts again from the least overlap
-     * seen, with the weights as they have become; after some starts in a row without progress it gives up there.
+     * Sweeps until the pieces are apart. When nothing has come of it for a while, and the least overlap seen leaves nothing
+     * shorter than the best layout either, it starts again from there, with the weights as they have become; after some
+     * starts in a row without progress it gives up.
      */
     private boolean separate(int patience, int starts) {
         Arrangement.Snapshot least = state.snapshot();
@@ -146,9 +150,7 @@ final class Worker {
                     return false;
                 }
                 if (state.largest() <= tolerance) {
-                    Optional<Layout> legal = finish.of(state).filter(layout -> layout.length() < best.length());
-                    legal.ifPresent(this::improve);
-                    return legal.isPresent();
+                    return finished() || pushedApart();
                 }
                 idle++;
                 double total = state.total();
@@ -162,8 +164,27 @@ final class Worker {
             }
             without = least.total < 0.98 * before ? 0 : without + 1;
             state.restore(least);
+            if (pushedApart()) {
+                return true;
+            }
         }
         return false;
+    }
+
+    /** Says whether the finish makes a shorter layout than the best one, which it then is. */
+    private boolean finished() {
+        Optional<Layout> shorter = finish.of(state).filter(layout -> layout.length() < best.length());
+        shorter.ifPresent(this::improve);
+        return shorter.isPresent();
+    }
+
+    /** Says the same where the pieces may lie anywhere in less than the best length. */
+    private boolean pushedApart() {
+        long length = state.length();
+        state.setLength(best.length() - 1);
+        boolean shorter = finished();
+        state.setLength(length);
+        return shorter;
     }
 
     /**
