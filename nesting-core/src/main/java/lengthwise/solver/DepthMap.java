@@ -23,16 +23,22 @@ final class DepthMap {
     /** Squares along a side of the box, and along a side of a large square. */
     private static final int SIDE = 8;
 
+    /** The numbers of a segment. */
+    private static final int NUMBERS = 5;
+
+    private static final int FROM_X = 0;
+    private static final int FROM_Y = 1;
+    private static final int ALONG_X = 2;
+    private static final int ALONG_Y = 3;
+    private static final int LENGTH = 4;
+
     private final double perMicrometre;
     private final int[] large;
     private final AtomicReferenceArray<int @Nullable []> small = new AtomicReferenceArray<>(SIDE * SIDE);
     private final double band;
 
-    private final double[] fromX;
-    private final double[] fromY;
-    private final double[] alongX;
-    private final double[] alongY;
-    private final double[] length;
+    /** Boundary segments one after the other, each with what is asked of it together: where it begins, its direction, its length. */
+    private final double[] segments;
 
     /** The box of displacements that are not far. */
     final double minX;
@@ -56,11 +62,7 @@ final class DepthMap {
         this.growth = growth;
         int n = polygon.size();
         this.band = band;
-        fromX = new double[n];
-        fromY = new double[n];
-        alongX = new double[n];
-        alongY = new double[n];
-        length = new double[n];
+        segments = new double[NUMBERS * n];
         double left = Double.MAX_VALUE;
         double bottom = Double.MAX_VALUE;
         double right = -Double.MAX_VALUE;
@@ -71,11 +73,12 @@ final class DepthMap {
             double x1 = polygon.toX(s);
             double y1 = polygon.toY(s);
             double l = Math.sqrt((x1 - x0) * (x1 - x0) + (y1 - y0) * (y1 - y0));
-            fromX[s] = x0;
-            fromY[s] = y0;
-            alongX[s] = (x1 - x0) / l;
-            alongY[s] = (y1 - y0) / l;
-            length[s] = l;
+            int at = NUMBERS * s;
+            segments[at + FROM_X] = x0;
+            segments[at + FROM_Y] = y0;
+            segments[at + ALONG_X] = (x1 - x0) / l;
+            segments[at + ALONG_Y] = (y1 - y0) / l;
+            segments[at + LENGTH] = l;
             left = Math.min(left, Math.min(x0, x1));
             right = Math.max(right, Math.max(x0, x1));
             bottom = Math.min(bottom, Math.min(y0, y1));
@@ -183,11 +186,13 @@ final class DepthMap {
     }
 
     private double squaredDistance(int s, double x, double y) {
-        double rx = x - fromX[s];
-        double ry = y - fromY[s];
-        double t = rx * alongX[s] + ry * alongY[s];
-        double p = alongX[s] * ry - alongY[s] * rx;
-        double over = t < 0 ? t : t > length[s] ? t - length[s] : 0;
+        int at = NUMBERS * s;
+        double rx = x - segments[at + FROM_X];
+        double ry = y - segments[at + FROM_Y];
+        double t = rx * segments[at + ALONG_X] + ry * segments[at + ALONG_Y];
+        double p = segments[at + ALONG_X] * ry - segments[at + ALONG_Y] * rx;
+        double length = segments[at + LENGTH];
+        double over = t < 0 ? t : t > length ? t - length : 0;
         return p * p + over * over;
     }
 
@@ -197,7 +202,9 @@ final class DepthMap {
         for (int k = from; k < from + n; k++) {
             int s = candidates[k];
             double d = squaredDistance(s, x, y);
-            double p = alongX[s] * (y - fromY[s]) - alongY[s] * (x - fromX[s]);
+            int at = NUMBERS * s;
+            double p = segments[at + ALONG_X] * (y - segments[at + FROM_Y])
+                    - segments[at + ALONG_Y] * (x - segments[at + FROM_X]);
             double tie = 1e-9 * least + 1e-6;
             if (d < least - tie || (d < least + tie && better(p, side0))) {
                 least = Math.min(d, least);
@@ -225,36 +232,42 @@ final class DepthMap {
         double beside = 0;
         int nearest = -1;
         for (int k = list + 1, end = list + 1 + lists[list]; k < end; k++) {
-            int s = lists[k];
-            double rx = x - fromX[s];
-            double ry = y - fromY[s];
-            double t = rx * alongX[s] + ry * alongY[s];
-            double p = alongX[s] * ry - alongY[s] * rx;
-            double over = t < 0 ? t : t > length[s] ? t - length[s] : 0;
+            int at = NUMBERS * lists[k];
+            double rx = x - segments[at + FROM_X];
+            double ry = y - segments[at + FROM_Y];
+            double ax = segments[at + ALONG_X];
+            double ay = segments[at + ALONG_Y];
+            double t = rx * ax + ry * ay;
+            double p = ax * ry - ay * rx;
+            double length = segments[at + LENGTH];
+            double over = t < 0 ? t : t > length ? t - length : 0;
             double d = p * p + over * over;
             double tie = 1e-9 * least + 1e-6;
             if (d < least - tie || (d < least + tie && better(p, beside))) {
                 least = Math.min(d, least);
                 beside = p;
-                nearest = s;
+                nearest = at;
             }
         }
         double distance = Math.sqrt(least);
         contact.depth = beside > 0 ? distance : -distance;
         if (distance > 1) {
-            double rx = x - fromX[nearest];
-            double ry = y - fromY[nearest];
-            double t = rx * alongX[nearest] + ry * alongY[nearest];
-            double over = t < 0 ? t : t > length[nearest] ? t - length[nearest] : 0;
+            double rx = x - segments[nearest + FROM_X];
+            double ry = y - segments[nearest + FROM_Y];
+            double ax = segments[nearest + ALONG_X];
+            double ay = segments[nearest + ALONG_Y];
+            double t = rx * ax + ry * ay;
+            double length = segments[nearest + LENGTH];
+            double over = t < 0 ? t : t > length ? t - length : 0;
             // from the point to the nearest point of the segment, or back if outside
-            double wayX = over * alongX[nearest] - beside * alongY[nearest];
-            double wayY = over * alongY[nearest] + beside * alongX[nearest];
+            double wayX = over * ax - beside * ay;
+            double wayY = over * ay + beside * ax;
             double scale = beside > 0 ? -1 / distance : 1 / distance;
             contact.outX = wayX * scale;
             contact.outY = wayY * scale;
         } else {
-            contact.outX = alongY[nearest];
-            contact.outY = -alongX[nearest];
+            contact.outX = segments[nearest + ALONG_Y];
+            contact.outY = -segments[nearest + ALONG_X];
         }
     }
 
@@ -276,12 +289,15 @@ final class DepthMap {
         double least = Double.MAX_VALUE;
         double beside = 0;
         for (int k = list + 1, end = list + 1 + lists[list]; k < end; k++) {
-            int s = lists[k];
-            double rx = x - fromX[s];
-            double ry = y - fromY[s];
-            double t = rx * alongX[s] + ry * alongY[s];
-            double p = alongX[s] * ry - alongY[s] * rx;
-            double over = t < 0 ? t : t > length[s] ? t - length[s] : 0;
+            int at = NUMBERS * lists[k];
+            double rx = x - segments[at + FROM_X];
+            double ry = y - segments[at + FROM_Y];
+            double ax = segments[at + ALONG_X];
+            double ay = segments[at + ALONG_Y];
+            double t = rx * ax + ry * ay;
+            double p = ax * ry - ay * rx;
+            double length = segments[at + LENGTH];
+            double over = t < 0 ? t : t > length ? t - length : 0;
             double d = p * p + over * over;
             double tie = 1e-9 * least + 1e-6;
             if (d < least - tie || (d < least + tie && better(p, beside))) {

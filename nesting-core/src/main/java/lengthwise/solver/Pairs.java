@@ -30,7 +30,9 @@ final class Pairs {
     private final double step;
     private final double margin;
     private final int shapes;
+    /** By moving shape, then by fixed one: a move asks for all pairs of the piece that moves. */
     private final AtomicReferenceArray<@Nullable Pair> pairs;
+
     private final ConcurrentHashMap<Long, DepthMap> maps = new ConcurrentHashMap<>();
     private final ConcurrentHashMap<ImageKey, Pair> images = new ConcurrentHashMap<>();
     private final LongAdder moves = new LongAdder();
@@ -69,7 +71,7 @@ final class Pairs {
     }
 
     Pair of(Shape fixed, Shape moving) {
-        int index = fixed.index() * shapes + moving.index();
+        int index = moving.index() * shapes + fixed.index();
         Pair known = pairs.get(index);
         return known != null ? known : make(fixed, moving, index);
     }

@@ -181,6 +181,9 @@ final class Worker {
     /** Says the same where the pieces may lie anywhere in less than the best length. */
     private boolean pushedApart() {
         long length = state.length();
+        if (length >= best.length() - 1) {
+            return false;
+        }
         state.setLength(best.length() - 1);
         boolean shorter = finished();
         state.setLength(length);
