@@ -200,6 +200,7 @@ final class Descent {
         secondCost = 0;
         slopeX = 0;
         slopeY = 0;
+        int hindering = 0;
         for (int k = 0; k < nears && cost < bound; k++) {
             int j = near[k];
             nearPair[k].look(px - state.x[j], py - state.y[j], contact);
@@ -209,6 +210,7 @@ final class Descent {
                 slopeX += nearWeight[k] * contact.outX;
                 slopeY += nearWeight[k] * contact.outY;
                 note(weighted, contact.depth, contact.outX, contact.outY);
+                bringForward(k, hindering++);
             }
         }
         if (hasFellows) {
@@ -220,6 +222,19 @@ final class Descent {
             note(reachOfFellows.dearest, reachOfFellows.depth, 0, reachOfFellows.way);
         }
         return cost;
+    }
+
+    /** Puts what hinders before what does not, so that dear tries are given up early. */
+    private void bringForward(int k, int to) {
+        int j = near[k];
+        near[k] = near[to];
+        near[to] = j;
+        Pair pair = nearPair[k];
+        nearPair[k] = nearPair[to];
+        nearPair[to] = pair;
+        double weight = nearWeight[k];
+        nearWeight[k] = nearWeight[to];
+        nearWeight[to] = weight;
     }
 
     /** Notes a hindrance if it is one of the two dearest. */

@@ -14,7 +14,7 @@ import java.util.SplittableRandom;
  */
 final class Worker {
     private static final double EXPLORATION = 0.8;
-    private static final int MEETING_EVERY = 256;
+    private static final int MEETING_EVERY = 128;
     /** Failures at one length before a smaller step is tried. */
     private static final int PATIENCE = 2;
     /** Sweeps that bring together what lies too far apart, and how many lengths of the strip they are shared between. */
