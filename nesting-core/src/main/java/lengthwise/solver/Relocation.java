@@ -35,22 +35,25 @@ final class Relocation {
         this.descent = new Descent(state, 1.5 * step);
     }
 
-    /** Moves a piece to the best place found; it may stay. What is tilted alike follows its tilt where it lies. */
+    /**
+     * Moves a piece to the best place found; it may stay. The strip is looked over only where nothing near by is free. What
+     * is tilted alike follows its tilt where it lies.
+     */
     void move(int piece) {
         candidates = 0;
         Variant before = state.variant[piece];
-        List<Variant> variants = state.task.variants(piece);
-        for (int v = 0; v < variants.size(); v++) {
-            Variant variant = variants.get(v);
-            if (allowed(piece, variant) && !repeats(variants, v, piece)) {
-                look(piece, variant);
-            }
-        }
         int cell = state.cellOf(piece);
         double bestCost = descent.run(piece, before, cell, state.x[piece], state.y[piece], Double.MAX_VALUE);
         double bestX = descent.x;
         double bestY = descent.y;
         Variant best = before;
+        List<Variant> variants = state.task.variants(piece);
+        for (int v = 0; v < variants.size() && bestCost > 0; v++) {
+            Variant variant = variants.get(v);
+            if (allowed(piece, variant) && !repeats(variants, v, piece)) {
+                look(piece, variant);
+            }
+        }
         for (int k = 0; k < candidates && bestCost > 0; k++) {
             double cost =
                     descent.run(piece, candidateVariant[k], candidateCell[k], candidateX[k], candidateY[k], bestCost);
