@@ -33,7 +33,7 @@ final class Series {
         }
         Duration elapsed = Duration.between(start, search.clock().instant());
         long all = sweepsBefore + sweeps;
-        return search.stop().fraction(new Progress(all, 0, 0, elapsed, elapsed, Long.MAX_VALUE)) >= share;
+        return search.stop().fraction(new Progress(all, 0, elapsed, Long.MAX_VALUE)) >= share;
     }
 
     private double together(Progress one) {
@@ -41,10 +41,8 @@ final class Series {
         return search.stop()
                 .fraction(new Progress(
                         sweepsBefore + one.iteration(),
-                        sweepsBefore + one.lastImprovement(),
                         one.moves(),
                         Duration.between(start, search.clock().instant()),
-                        one.sinceImprovement(),
                         one.bestLength()));
     }
 }

@@ -37,11 +37,21 @@ final class Budget {
 
     private static final double SHORTEST_DEFAULT_SECONDS = 3;
     private static final double LONGEST_DEFAULT_SECONDS = 300;
+
+    /** Where no time is said, markers that are to be cut get this many times what is enough to buy and plan by, */
+    private static final double TO_CUT = 2;
+
+    /** and each search gives up when nothing better came for this share of its own. */
+    private static final double PATIENCE = 1.0 / 3;
+
     private static final long LEAST_MILLIS = 200;
 
     private final double whole;
     private final @Nullable Long iterations;
     private final boolean clock;
+    /** Whether all the time is used, as when the maker said how much. */
+    private final boolean patient;
+
     private final InstantSource time;
     private final Instant end;
     private double left;
@@ -58,19 +68,25 @@ final class Budget {
                         .map(FabricOrder::order)
                         .mapToDouble(Budget::deserved)
                         .sum(),
+                TO_CUT,
                 seconds,
                 iterations,
                 time);
     }
 
     private Budget(
-            double weight, double markers, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
+            double weight,
+            double markers,
+            double times,
+            @Nullable Double seconds,
+            @Nullable Long iterations,
+            InstantSource time) {
         this.iterations = iterations;
         this.clock = seconds != null || iterations == null;
         this.time = time;
         this.left = weight;
-        double enough = Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, markers));
-        this.whole = seconds != null ? seconds : enough * left / markers;
+        this.patient = seconds != null || iterations != null;
+        this.whole = seconds != null ? seconds : times * enough(markers) * left / markers;
         this.end = time.instant().plusMillis((long) (whole * 1000));
     }
 
@@ -78,12 +94,16 @@ final class Budget {
     static Budget forEach(
             List<MarkerOrder> orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
         double deserved = orders.stream().mapToDouble(Budget::deserved).sum();
-        return new Budget(deserved, deserved, seconds, iterations, time);
+        return new Budget(deserved, deserved, 1, seconds, iterations, time);
     }
 
-    /** Returns the seconds that are thought enough for a marker of an order. */
+    /** Returns the seconds that are thought enough for a marker of an order that is to be bought or planned by. */
     static double enough(MarkerOrder order) {
-        return Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, deserved(order)));
+        return enough(deserved(order));
+    }
+
+    private static double enough(double deserved) {
+        return Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, deserved));
     }
 
     /**
@@ -114,7 +134,7 @@ final class Budget {
     }
 
     /**
-     * Returns the seconds after which a longer search seldom makes a marker one in a hundred shorter. They grow faster than
+     * Returns the seconds after which a search three times as long makes a marker some one in a hundred shorter. They grow faster than
      * the order: there are more pieces to move, and each move looks at more others (benchmarks/README.md has what was
      * measured).
      */
@@ -128,7 +148,8 @@ final class Budget {
 
     /** Returns the search for a marker that is asked for. */
     Search next(MarkerOrder order, long seed, int workers) {
-        return next(order, 1, seed, workers);
+        Search search = next(order, 1, seed, workers);
+        return patient ? search : search.stoppedBy(search.stop().withPatience(PATIENCE));
     }
 
     /** Returns a short search beside it. */

@@ -69,13 +69,27 @@ class BudgetTest {
         assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(21.0, within(0.002));
     }
 
-    /** Each marker gets what it deserves, and the search aside a fifth of what its marker gets on top. */
+    /** Each marker gets twice what it deserves, and the search aside a fifth of what its marker gets on top. */
     @Test
     void withoutATimeTheSearchAsideComesOnTop() {
         Budget budget = budget(null, null);
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(40.714, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(8.143, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(7.857, within(0.002));
+    }
+
+    @Test
+    void aMarkerToBuyByGetsWhatItDeserves() {
+        Budget budget = Budget.forEach(List.of(shell(), lining()), null, null, clock);
         assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(20.357, within(0.002));
-        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(4.071, within(0.002));
         assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(3.929, within(0.002));
+    }
+
+    @Test
+    void onlyWhereTheMakerSaidNoTimeASearchGivesUpBeforeItsTimeIsOver() {
+        assertThat(budget(null, null).next(shell(), 1, 1).stop().patience()).isCloseTo(0.333, within(0.001));
+        assertThat(budget(28.0, null).next(shell(), 1, 1).stop().patience()).isInfinite();
+        assertThat(budget(null, 1000L).next(shell(), 1, 1).stop().patience()).isInfinite();
     }
 
     @Test
@@ -157,6 +171,6 @@ class BudgetTest {
     }
 
     private static Progress progress(long iteration, long seconds) {
-        return new Progress(iteration, 0, 0, Duration.ofSeconds(seconds), Duration.ZERO, 0);
+        return new Progress(iteration, 0, Duration.ofSeconds(seconds), 0);
     }
 }

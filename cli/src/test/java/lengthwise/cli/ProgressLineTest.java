@@ -144,7 +144,7 @@ class ProgressLineTest {
     }
 
     private static Progress progress(long elapsed) {
-        return new Progress(0, 0, 0, Duration.ofMillis(elapsed), Duration.ZERO, Long.MAX_VALUE);
+        return new Progress(0, 0, Duration.ofMillis(elapsed), Long.MAX_VALUE);
     }
 
     private List<String> rewrites() {

@@ -60,7 +60,7 @@ final class SampleRuns {
                 List.of("One loop more than ordered."),
                 List.of("One-way adds 4 cm."),
                 List.of(new Filling.Kind("loop", 3, 5)),
-                new Progress(1234, 1000, 5000, Duration.ofSeconds(3), Duration.ofSeconds(1), 1),
+                new Progress(1234, 5000, Duration.ofSeconds(3), 1),
                 StopReason.BUDGET);
     }
 

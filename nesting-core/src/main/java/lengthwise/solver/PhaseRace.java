@@ -16,7 +16,7 @@ final class PhaseRace {
 
     private final long bound;
     private final Search search;
-    private Progress spent = new Progress(0, 0, 0, Duration.ZERO, Duration.ZERO, Long.MAX_VALUE);
+    private Progress spent = new Progress(0, 0, Duration.ZERO, Long.MAX_VALUE);
     private Optional<Layout> shortest = Optional.empty();
 
     /**
@@ -85,10 +85,8 @@ final class PhaseRace {
     private Progress after(Progress part) {
         return new Progress(
                 spent.iteration() + part.iteration(),
-                spent.iteration() + part.lastImprovement(),
                 spent.moves() + part.moves(),
                 spent.elapsed().plus(part.elapsed()),
-                part.sinceImprovement(),
                 Math.min(shortest.map(Layout::length).orElse(Long.MAX_VALUE), part.bestLength()));
     }
 }

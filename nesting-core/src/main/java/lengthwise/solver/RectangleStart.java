@@ -103,9 +103,9 @@ final class RectangleStart {
                     rectangles,
                     best.length(),
                     bound,
-                    effort(sweeps -> run.fraction((long) sweeps, 0)),
+                    effort(sweeps -> run.fraction((long) sweeps)),
                     seed,
-                    () -> run.isOver(0, 0, best) || run.fraction(0, 0) >= 0.5,
+                    () -> run.isOver(0, best) || run.fraction(0) >= 0.5,
                     packing -> offer(run, packing));
             run.proven(outcome.lowerBound(), Math.round(outcome.deterministicSeconds() * SWEEPS_A_SECOND));
         }

@@ -28,7 +28,6 @@ final class Run {
     private int asides;
     private long aim;
     private Layout best = new Layout(List.of(), Long.MAX_VALUE);
-    private Instant lastGain;
     private Instant lastWord;
     private Progress lastProgress;
 
@@ -41,10 +40,9 @@ final class Run {
         this.task = task;
         this.search = search;
         this.start = search.clock().instant();
-        this.lastGain = start;
         this.lastWord = start;
         this.bound = bound;
-        this.lastProgress = progress(0, 0);
+        this.lastProgress = progress(0);
     }
 
     /** Takes a legal layout in place of the constructive pass. */
@@ -65,7 +63,7 @@ final class Run {
     SearchResult result() {
         if (task.size() == 0) {
             Layout nothing = new Layout(List.of(), 0);
-            return new SearchResult.Solved(nothing, 0, progress(0, 0), StopReason.PROVEN_SHORTEST);
+            return new SearchResult.Solved(nothing, 0, progress(0), StopReason.PROVEN_SHORTEST);
         }
         boolean sectioned = Sections.suit(task);
         if (best.poses().isEmpty()) {
@@ -75,23 +73,23 @@ final class Run {
             return new SearchResult.Unplaceable(task.unplaceable());
         }
         proven(LowerBound.of(task.layoutTask()), 0);
-        Optional<RectangleStart> rectangles = isOver(0, 0, best) ? Optional.empty() : RectangleStart.of(task);
+        Optional<RectangleStart> rectangles = isOver(0, best) ? Optional.empty() : RectangleStart.of(task);
         rectangles.ifPresent(exact -> exact.pack(this, best, bound, search.seed()));
         if (sectioned) {
-            if (!isOver(0, 0, best)) {
+            if (!isOver(0, best)) {
                 new Sections(this, task).lay();
-                isOver(0, 0, best);
+                isOver(0, best);
             }
             return new SearchResult.Solved(best, bound, lastProgress, reason());
         }
-        boolean packed = isOver(0, 0, best) && rectangles.isPresent();
+        boolean packed = isOver(0, best) && rectangles.isPresent();
         Optional<BlockRace> race = packed || aim > 0 || isSpent() ? Optional.empty() : BlockRace.of(task);
         if (race.isPresent()) {
             Layout chosen = race.get().run(this, best);
             offer(chosen, 0);
             best = chosen;
-            isOver(0, 0, best);
-        } else if (!isOver(0, 0, best)) {
+            isOver(0, best);
+        } else if (!isOver(0, best)) {
             Pairs pairs = pairs();
             best = searched(pairs, best);
             finish(task, pairs, best).ifPresent(layout -> offer(layout, lastProgress.iteration()));
@@ -148,8 +146,8 @@ final class Run {
      */
     Optional<Layout> aside(
             PreparedTask other, Pairs pairs, double share, Optional<Layout> first, UnaryOperator<Layout> single) {
-        double from = fraction(0, 0);
-        StopRule stop = progress -> (fraction(progress.iteration(), progress.lastImprovement()) - from) / share;
+        double from = fraction(0);
+        StopRule stop = progress -> (fraction(progress.iteration()) - from) / share;
         Search part = new Search(
                 stop, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
                     if (event instanceof SearchEvent.Improved improved) {
@@ -157,9 +155,7 @@ final class Run {
                                 single.apply(improved.layout()),
                                 improved.progress().iteration());
                     } else if (event instanceof SearchEvent.Working working) {
-                        tell(progress(
-                                working.progress().iteration(),
-                                working.progress().lastImprovement()));
+                        tell(progress(working.progress().iteration()));
                     }
                 });
         Run run = new Run(other, part);
@@ -168,12 +164,12 @@ final class Run {
         if (run.best.poses().isEmpty()) {
             return Optional.empty();
         }
-        if (!run.isOver(0, 0, run.best)) {
+        if (!run.isOver(0, run.best)) {
             run.best = run.searched(pairs, run.best);
         }
         sweepsBefore += run.lastProgress.iteration();
         movesBefore += run.moves();
-        isOver(0, 0, best);
+        isOver(0, best);
         return Optional.of(run.best);
     }
 
@@ -215,22 +211,20 @@ final class Run {
         StopRule share = part -> (search.stop()
                                 .fraction(new Progress(
                                         sweepsBefore + part.iteration(),
-                                        sweepsBefore + part.lastImprovement(),
                                         movesBefore + part.moves(),
                                         Duration.between(start, search.clock().instant()),
-                                        part.sinceImprovement(),
                                         part.bestLength()))
                         - from)
                 / (to - from);
         Search part = new Search(
                 share, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
                     if (event instanceof SearchEvent.Working working) {
-                        tell(progress(working.progress().iteration(), 0));
+                        tell(progress(working.progress().iteration()));
                     }
                 });
         Run run = new Run(new PreparedTask(of), part);
         run.layFirst(Integer.MAX_VALUE);
-        if (!run.isOver(0, 0, run.best)) {
+        if (!run.isOver(0, run.best)) {
             run.best = run.searched(run.pairs(), run.best);
         }
         sweepsBefore += run.lastProgress.iteration();
@@ -263,7 +257,11 @@ final class Run {
         if (isProven(best.length())) {
             return StopReason.PROVEN_SHORTEST;
         }
-        return cancelled() ? StopReason.CANCELLED : search.stop().reason(lastProgress);
+        if (cancelled()) {
+            return StopReason.CANCELLED;
+        }
+        boolean patienceIsOver = Double.isFinite(patience()) && !search.stop().isMet(lastProgress);
+        return patienceIsOver ? StopReason.NO_GAIN : search.stop().reason(lastProgress);
     }
 
     int workers() {
@@ -274,12 +272,17 @@ final class Run {
         return search.cancelled().getAsBoolean();
     }
 
-    double fraction(long iteration, long lastImprovement) {
-        return search.stop().fraction(progress(iteration, lastImprovement));
+    /** Returns the share of the budget that may pass without anything better. */
+    double patience() {
+        return search.stop().patience();
     }
 
-    synchronized boolean isOver(long iteration, long lastImprovement, Layout of) {
-        Progress progress = progress(iteration, lastImprovement);
+    double fraction(long iteration) {
+        return search.stop().fraction(progress(iteration));
+    }
+
+    synchronized boolean isOver(long iteration, Layout of) {
+        Progress progress = progress(iteration);
         lastProgress = progress;
         tell(progress);
         return isProven(of.length())
@@ -308,8 +311,7 @@ final class Run {
     synchronized void offer(Layout layout, long iteration) {
         if (layout.length() < best.length()) {
             best = layout;
-            lastGain = search.clock().instant();
-            search.watcher().accept(new SearchEvent.Improved(layout, progress(iteration, iteration)));
+            search.watcher().accept(new SearchEvent.Improved(layout, progress(iteration)));
         }
     }
 
@@ -324,14 +326,8 @@ final class Run {
         return movesBefore + (pairs == null ? 0 : pairs.moves());
     }
 
-    private Progress progress(long iteration, long lastImprovement) {
+    private Progress progress(long iteration) {
         Instant now = search.clock().instant();
-        return new Progress(
-                sweepsBefore + iteration,
-                sweepsBefore + lastImprovement,
-                moves(),
-                Duration.between(start, now),
-                Duration.between(lastGain, now),
-                best.length());
+        return new Progress(sweepsBefore + iteration, moves(), Duration.between(start, now), best.length());
     }
 }

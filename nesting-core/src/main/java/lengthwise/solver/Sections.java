@@ -64,7 +64,7 @@ final class Sections {
         int left = task.demands().size();
         for (int k = 0; k < sections.size() && !isOver(); k++) {
             List<Integer> own = sections.get(k);
-            double from = run.fraction(0, 0);
+            double from = run.fraction(0);
             double to = from + Math.max(1e-9, (1 - from) * own.size() / left);
             left -= own.size();
             List<Integer> pieces =
@@ -80,7 +80,7 @@ final class Sections {
     }
 
     private boolean isOver() {
-        return run.cancelled() || run.fraction(0, 0) >= 1;
+        return run.cancelled() || run.fraction(0) >= 1;
     }
 
     /**

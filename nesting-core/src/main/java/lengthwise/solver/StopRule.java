@@ -14,6 +14,14 @@ public interface StopRule {
         return StopReason.BUDGET;
     }
 
+    /**
+     * Returns the share of the budget after which a search ends that has found nothing better. Only the rule that is given to
+     * a search has patience, not those made of it for parts of the search.
+     */
+    default double patience() {
+        return Double.POSITIVE_INFINITY;
+    }
+
     default boolean isMet(Progress progress) {
         return fraction(progress) >= 1;
     }
@@ -21,6 +29,11 @@ public interface StopRule {
     /** Returns the rule that ends as soon as this or another one does, and for the reason of that one. */
     default StopRule or(StopRule other) {
         return new Either(this, other);
+    }
+
+    /** Returns the rule that also ends a search when nothing better came for a share of the budget. */
+    default StopRule withPatience(double share) {
+        return new Patient(this, share);
     }
 
     /** Returns the rule that is met when a share of this one's budget is used. */
@@ -34,16 +47,6 @@ public interface StopRule {
 
     static StopRule elapsed(Duration limit) {
         return progress -> progress.elapsed().toNanos() / (double) limit.toNanos();
-    }
-
-    /** Ends when nothing better came for a number of iterations. */
-    static StopRule stalled(long iterations) {
-        return new Stalled(progress -> (progress.iteration() - progress.lastImprovement()) / (double) iterations);
-    }
-
-    /** Ends when nothing better came for a time. */
-    static StopRule stalled(Duration limit) {
-        return new Stalled(progress -> progress.sinceImprovement().toNanos() / (double) limit.toNanos());
     }
 
     /** The rule that is further along decides. */
@@ -72,8 +75,8 @@ public interface StopRule {
         }
     }
 
-    /** A rule that ends a search for want of gain. */
-    record Stalled(StopRule rule) implements StopRule {
+    /** A rule with some patience. */
+    record Patient(StopRule rule, double patience) implements StopRule {
         @Override
         public double fraction(Progress progress) {
             return rule.fraction(progress);
@@ -81,7 +84,7 @@ public interface StopRule {
 
         @Override
         public StopReason reason(Progress progress) {
-            return StopReason.NO_GAIN;
+            return rule.reason(progress);
         }
     }
 }

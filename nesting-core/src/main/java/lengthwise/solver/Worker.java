@@ -36,7 +36,7 @@ final class Worker {
 
     private Layout best;
     private long iteration;
-    private long lastImprovement;
+    private double usedAtImprovement;
     private boolean stopped;
     private boolean newBest;
 
@@ -68,7 +68,7 @@ final class Worker {
             load(best);
             finished();
             while (!stopped) {
-                boolean exploring = run.fraction(iteration, lastImprovement) < EXPLORATION;
+                boolean exploring = spent() < EXPLORATION;
                 if (exploring) {
                     step = explore(step);
                 } else {
@@ -91,7 +91,7 @@ final class Worker {
                 return Math.min(0.01, step * 1.3);
             }
             failures++;
-            if (run.fraction(iteration, lastImprovement) >= EXPLORATION) {
+            if (spent() >= EXPLORATION) {
                 return step;
             }
             if (failures >= PATIENCE && step > 0.001) {
@@ -106,7 +106,7 @@ final class Worker {
 
     private void compress() {
         load(best);
-        double progress = (run.fraction(iteration, lastImprovement) - EXPLORATION) / (1 - EXPLORATION);
+        double progress = (spent() - EXPLORATION) / (1 - EXPLORATION);
         double step = 0.0005 + (0.00001 - 0.0005) * Math.min(1, Math.max(0, progress));
         // less than what counts as apart would be left to the finish, which has just done what it can
         shorten(Math.max(step, 3 * tolerance / best.length()));
@@ -114,7 +114,22 @@ final class Worker {
     }
 
     private boolean isSpent() {
-        return run.cancelled() || run.fraction(iteration, lastImprovement) >= 1;
+        return run.cancelled() || spent() >= 1;
+    }
+
+    /** Returns the part of the budget that is used, or of the patience where less of that is left. */
+    private double spent() {
+        double used = run.fraction(iteration);
+        return Math.max(used, (used - usedAtImprovement) / run.patience());
+    }
+
+    private void improved(Layout layout) {
+        best = layout;
+        usedAtImprovement = run.fraction(iteration);
+    }
+
+    private boolean isOver() {
+        return run.isOver(iteration, best) || spent() >= 1;
     }
 
     private void load(Layout layout) {
@@ -221,12 +236,11 @@ final class Worker {
         if (iteration % MEETING_EVERY == 0) {
             Layout agreed = exchange.meet(number, best);
             if (agreed.length() < best.length()) {
-                best = agreed;
-                lastImprovement = iteration;
+                improved(agreed);
                 newBest = true;
             }
         }
-        stopped = stopped || run.isOver(iteration, lastImprovement, best);
+        stopped = stopped || isOver();
     }
 
     /** Moves every piece that something hinders, in an order at random. */
@@ -253,9 +267,8 @@ final class Worker {
     }
 
     private void improve(Layout layout) {
-        best = layout;
-        lastImprovement = iteration;
+        improved(layout);
         run.offer(layout, iteration);
-        stopped = stopped || run.isOver(iteration, lastImprovement, best);
+        stopped = stopped || isOver();
     }
 }

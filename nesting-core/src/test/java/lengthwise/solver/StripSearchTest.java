@@ -222,7 +222,7 @@ class StripSearchTest {
     void aStalledSearchEndsForWantOfGain() {
         LayoutTask task = Tasks.stars(1, 6, 0);
         SearchResult.Solved result = (SearchResult.Solved)
-                StripSearch.solve(task, Search.of(StopRule.iterations(100_000).or(StopRule.stalled(100)), 1, 1));
+                StripSearch.solve(task, Search.of(StopRule.iterations(100_000).withPatience(0.001), 1, 1));
         assertThat(result.reason()).isEqualTo(SearchResult.StopReason.NO_GAIN);
         assertThat(result.progress().iteration()).isLessThan(100_000);
     }
