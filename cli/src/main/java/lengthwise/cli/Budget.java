@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.ToDoubleFunction;
 import lengthwise.job.FabricOrder;
 import lengthwise.job.Orders;
 import lengthwise.model.MarkerOrder;
@@ -38,14 +39,17 @@ final class Budget {
     private static final double SHORTEST_DEFAULT_SECONDS = 3;
     private static final double LONGEST_DEFAULT_SECONDS = 300;
 
-    /** Where no time is said, markers that are to be cut get this many times what is enough to buy and plan by, */
-    private static final double TO_CUT = 2;
+    /** A marker that is to be cut gets as many seconds for each contour, */
+    private static final double SECONDS_A_CONTOUR = 2.5;
 
-    /** and each search gives up when nothing better came for this share of its own. */
+    private static final double LONGEST_SECONDS_TO_CUT = 600;
+
+    /** and its search gives up when nothing better came for this share of them. */
     private static final double PATIENCE = 1.0 / 3;
 
     private static final long LEAST_MILLIS = 200;
 
+    private final ToDoubleFunction<MarkerOrder> deserved;
     private final double whole;
     private final @Nullable Long iterations;
     private final boolean clock;
@@ -58,35 +62,38 @@ final class Budget {
 
     Budget(Orders orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
         this(
+                Budget::toCut,
                 orders.fabrics().stream().mapToDouble(Budget::weight).sum()
                         + ASIDE
                                 * orders.shared().stream()
                                         .flatMap(shared -> shared.bought().stream())
-                                        .mapToDouble(Budget::deserved)
+                                        .mapToDouble(Budget::toCut)
                                         .sum(),
                 orders.fabrics().stream()
                         .map(FabricOrder::order)
-                        .mapToDouble(Budget::deserved)
+                        .mapToDouble(Budget::toCut)
                         .sum(),
-                TO_CUT,
+                LONGEST_SECONDS_TO_CUT,
                 seconds,
                 iterations,
                 time);
     }
 
     private Budget(
+            ToDoubleFunction<MarkerOrder> deserved,
             double weight,
             double markers,
-            double times,
+            double longest,
             @Nullable Double seconds,
             @Nullable Long iterations,
             InstantSource time) {
+        this.deserved = deserved;
         this.iterations = iterations;
         this.clock = seconds != null || iterations == null;
         this.time = time;
         this.left = weight;
         this.patient = seconds != null || iterations != null;
-        this.whole = seconds != null ? seconds : times * enough(markers) * left / markers;
+        this.whole = seconds != null ? seconds : within(longest, markers) * left / markers;
         this.end = time.instant().plusMillis((long) (whole * 1000));
     }
 
@@ -94,16 +101,16 @@ final class Budget {
     static Budget forEach(
             List<MarkerOrder> orders, @Nullable Double seconds, @Nullable Long iterations, InstantSource time) {
         double deserved = orders.stream().mapToDouble(Budget::deserved).sum();
-        return new Budget(deserved, deserved, 1, seconds, iterations, time);
+        return new Budget(Budget::deserved, deserved, deserved, LONGEST_DEFAULT_SECONDS, seconds, iterations, time);
     }
 
     /** Returns the seconds that are thought enough for a marker of an order that is to be bought or planned by. */
     static double enough(MarkerOrder order) {
-        return enough(deserved(order));
+        return within(LONGEST_DEFAULT_SECONDS, deserved(order));
     }
 
-    private static double enough(double deserved) {
-        return Math.min(LONGEST_DEFAULT_SECONDS, Math.max(SHORTEST_DEFAULT_SECONDS, deserved));
+    private static double within(double longest, double seconds) {
+        return Math.min(longest, Math.max(SHORTEST_DEFAULT_SECONDS, seconds));
     }
 
     /**
@@ -129,21 +136,34 @@ final class Budget {
                 + (fabric.otherwise().isPresent() ? 1 : 0)
                 + (fabric.order().fillers().isEmpty() ? 0 : 1)
                 + (fabric.order().cutAlready().spoilt().isEmpty() ? 0 : 1);
-        return deserved(fabric.order()) * (1 + ASIDE * asides)
-                + fabric.comparison().map(Budget::deserved).orElse(0.0);
+        return toCut(fabric.order()) * (1 + ASIDE * asides)
+                + fabric.comparison().map(Budget::toCut).orElse(0.0);
     }
 
     /**
-     * Returns the seconds after which a search three times as long makes a marker some one in a hundred shorter. They grow faster than
-     * the order: there are more pieces to move, and each move looks at more others (benchmarks/README.md has what was
-     * measured).
+     * Returns the seconds after which a marker is short enough to buy and plan by. They grow faster than the order: there are
+     * more pieces to move, and each move looks at more others (benchmarks/README.md has what was measured).
      */
     static double deserved(MarkerOrder order) {
-        double cuts = order.bundles().stream()
+        double contours = contours(order);
+        return contours / 4 + contours * contours / 70;
+    }
+
+    /**
+     * Returns the seconds after which a search seldom makes a marker another one in a hundred shorter. Small orders take longer
+     * for it than their moves would tell: curved pieces that hook into one another lie well in few ways.
+     */
+    private static double toCut(MarkerOrder order) {
+        return SECONDS_A_CONTOUR * contours(order);
+    }
+
+    /** Returns how many contours lie on the cloth, about: what is cut on the fold counts half. */
+    private static double contours(MarkerOrder order) {
+        double pieces = order.bundles().stream()
                 .flatMap(bundle -> bundle.pieces().stream())
-                .mapToInt(piece -> piece.cut().count())
+                .mapToInt(piece -> piece.cut().pieces())
                 .sum();
-        return cuts / 4 + cuts * cuts / 70;
+        return pieces / order.fabric().spread().layers();
     }
 
     /** Returns the search for a marker that is asked for. */
@@ -203,7 +223,7 @@ final class Budget {
     }
 
     private Search next(MarkerOrder order, double share, long seed, int workers) {
-        double weight = share * deserved(order);
+        double weight = share * deserved.applyAsDouble(order);
         double part = weight < left ? weight / left : 1;
         left = Math.max(0, left - weight);
         long millis = (long) (Duration.between(time.instant(), end).toMillis() * part);

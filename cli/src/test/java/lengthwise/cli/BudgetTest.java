@@ -51,13 +51,13 @@ class BudgetTest {
         orders = Orders.of(JobReader.read(Files.writeString(folder.resolve("job.yaml"), JOB)));
     }
 
-    /** Of 28.357 parts: 30 / 4 + 900 / 70, a fifth of that, and 10 / 4 + 100 / 70. */
+    /** Of 46 parts: 30, a fifth of that, and 10. */
     @Test
     void theTimeOfAJobIsSharedByWhatThereIsToLayAndUsedUp() {
-        Budget budget = budget(28.357, null);
-        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(20.357, within(0.002));
-        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(4.071, within(0.002));
-        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(3.929, within(0.002));
+        Budget budget = budget(23.0, null);
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(15.0, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(3.0, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(5.0, within(0.002));
     }
 
     @Test
@@ -69,15 +69,16 @@ class BudgetTest {
         assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(21.0, within(0.002));
     }
 
-    /** Each marker gets twice what it deserves, and the search aside a fifth of what its marker gets on top. */
+    /** Each marker gets 2.5 s a contour, and the search aside a fifth of what its marker gets on top. */
     @Test
     void withoutATimeTheSearchAsideComesOnTop() {
         Budget budget = budget(null, null);
-        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(40.714, within(0.002));
-        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(8.143, within(0.002));
-        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(7.857, within(0.002));
+        assertThat(used(budget.next(shell(), 1, 1))).isCloseTo(75.0, within(0.002));
+        assertThat(used(budget.aside(shell(), 1, 1))).isCloseTo(15.0, within(0.002));
+        assertThat(used(budget.next(lining(), 1, 1))).isCloseTo(25.0, within(0.002));
     }
 
+    /** 30 / 4 + 900 / 70 and 10 / 4 + 100 / 70. */
     @Test
     void aMarkerToBuyByGetsWhatItDeserves() {
         Budget budget = Budget.forEach(List.of(shell(), lining()), null, null, clock);

@@ -17,4 +17,9 @@ public record Cut(int count, Manner manner) {
             throw new IllegalArgumentException("A cut count must be at least 1: " + count);
         }
     }
+
+    /** Returns how many pieces that are: two for a pair. */
+    public int pieces() {
+        return manner == Manner.PAIR ? 2 * count : count;
+    }
 }

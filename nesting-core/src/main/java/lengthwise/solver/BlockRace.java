@@ -79,7 +79,7 @@ final class BlockRace {
         List<Entrant> larger = entrants.subList(0, entrants.indexOf(leader));
         search(run, pairs, leader, 1 - run.fraction(0) - (larger.isEmpty() ? 0 : SECOND_TRY));
         if (!larger.isEmpty()) {
-            search(run, pairs, leaders(larger, 1).get(0), 1 - run.fraction(0));
+            search(run, pairs, leaders(larger, 1).get(0), Math.min(SECOND_TRY, 1 - run.fraction(0)));
         }
         Entrant winner = leaders(entrants, 1).get(0);
         Layout layout = winner.best.orElseThrow();

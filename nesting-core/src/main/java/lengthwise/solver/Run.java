@@ -147,8 +147,9 @@ final class Run {
     Optional<Layout> aside(
             PreparedTask other, Pairs pairs, double share, Optional<Layout> first, UnaryOperator<Layout> single) {
         double from = fraction(0);
-        StopRule stop = progress -> (fraction(progress.iteration()) - from) / share;
-        Search part = new Search(
+        StopRule part = progress -> (fraction(progress.iteration()) - from) / share;
+        StopRule stop = part.withPatience(patience() / share);
+        Search aside = new Search(
                 stop, search.seed() + ++asides, search.workers(), search.clock(), search.cancelled(), event -> {
                     if (event instanceof SearchEvent.Improved improved) {
                         offer(
@@ -158,7 +159,7 @@ final class Run {
                         tell(progress(working.progress().iteration()));
                     }
                 });
-        Run run = new Run(other, part);
+        Run run = new Run(other, aside);
         run.bound = bound;
         first.ifPresentOrElse(layout -> run.best = layout, () -> run.layFirst(Integer.MAX_VALUE));
         if (run.best.poses().isEmpty()) {

@@ -15,8 +15,8 @@ public interface StopRule {
     }
 
     /**
-     * Returns the share of the budget after which a search ends that has found nothing better. Only the rule that is given to
-     * a search has patience, not those made of it for parts of the search.
+     * Returns the share of the budget after which a search ends that has found nothing better. Rules made of this one have no
+     * patience but what they are given.
      */
     default double patience() {
         return Double.POSITIVE_INFINITY;
