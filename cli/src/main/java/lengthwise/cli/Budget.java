@@ -150,8 +150,8 @@ final class Budget {
     }
 
     /**
-     * Returns the seconds after which a search seldom makes a marker another one in a hundred shorter. Small orders take longer
-     * for it than their moves would tell: curved pieces that hook into one another lie well in few ways.
+     * Returns the seconds that a marker to be cut is worth, of which it uses what it gains by. Small orders get more than their
+     * moves would tell: curved pieces that hook into one another lie well in few ways, and some seeds need long to find one.
      */
     private static double toCut(MarkerOrder order) {
         return SECONDS_A_CONTOUR * contours(order);
