@@ -69,7 +69,7 @@ class BlocksTest {
         assertThat(rows(task, solved.layout(), 30_000, 3_000)).containsExactly(1, 1);
     }
 
-    /** The race takes a quarter of the budget, whatever it finds; what comes after it ends for want of gain. */
+    /** The race of two takes an eighth of the budget, whatever it finds; what comes after it ends for want of gain. */
     @Test
     void aSearchOfBlocksGivesUpToo() {
         List<Demand> demands = new ArrayList<>();
@@ -81,7 +81,7 @@ class BlocksTest {
                 Tasks.of(100_000, demands),
                 Search.of(StopRule.iterations(20_000).withPatience(0.05), 1, 1));
         assertThat(solved.reason()).isEqualTo(SearchResult.StopReason.NO_GAIN);
-        assertThat(solved.progress().iteration()).isBetween(5_000L, 12_000L);
+        assertThat(solved.progress().iteration()).isBetween(2_500L, 8_000L);
     }
 
     /** Eight strips of 30 mm have no room in one block of 261 mm on 200 mm, but in blocks of fewer. */
