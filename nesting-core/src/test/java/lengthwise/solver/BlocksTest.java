@@ -58,28 +58,26 @@ class BlocksTest {
      */
     @Test
     void noBlockIsTakenThatCostsLength() {
-        List<Demand> demands = new ArrayList<>();
-        for (int i = 0; i < 2; i++) {
-            demands.add(Tasks.free(Tasks.rectangle(300_000, 30_000), Tasks.ONE_WAY, 3_000));
-            demands.add(Tasks.free(oval(300_000, 60_000), Tasks.ONE_WAY, 3_000));
-        }
-        LayoutTask task = Tasks.of(100_000, demands);
+        LayoutTask task = twoOvalsAndTwoStrips();
         SearchResult.Solved solved = solved(task, 4_000, 1);
         assertThat(solved.layout().length()).isBetween(598_000L, 604_000L);
         assertThat(rows(task, solved.layout(), 30_000, 3_000)).containsExactly(1, 1);
     }
 
-    /** The race of two takes an eighth of the budget, whatever it finds; what comes after it ends for want of gain. */
-    @Test
-    void aSearchOfBlocksGivesUpToo() {
+    private static LayoutTask twoOvalsAndTwoStrips() {
         List<Demand> demands = new ArrayList<>();
         for (int i = 0; i < 2; i++) {
             demands.add(Tasks.free(Tasks.rectangle(300_000, 30_000), Tasks.ONE_WAY, 3_000));
             demands.add(Tasks.free(oval(300_000, 60_000), Tasks.ONE_WAY, 3_000));
         }
+        return Tasks.of(100_000, demands);
+    }
+
+    /** The race of two takes an eighth of the budget, whatever it finds; what comes after it ends for want of gain. */
+    @Test
+    void aSearchOfBlocksGivesUpToo() {
         SearchResult.Solved solved = (SearchResult.Solved) StripSearch.solve(
-                Tasks.of(100_000, demands),
-                Search.of(StopRule.iterations(20_000).withPatience(0.05), 1, 1));
+                twoOvalsAndTwoStrips(), Search.of(StopRule.iterations(20_000).withPatience(0.05), 1, 1));
         assertThat(solved.reason()).isEqualTo(SearchResult.StopReason.NO_GAIN);
         assertThat(solved.progress().iteration()).isBetween(2_500L, 8_000L);
     }
