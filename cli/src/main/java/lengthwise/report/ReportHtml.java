@@ -389,7 +389,7 @@ final class ReportHtml {
     private static String why(StopReason reason) {
         return switch (reason) {
             case BUDGET -> "the search used up its time or its iterations";
-            case PROVEN_SHORTEST -> "the marker is as short as any can be";
+            case PROVEN_SHORTEST -> "no marker can be shorter by as much as a quarter of a millimetre";
             case NO_GAIN -> "nothing better came for so long that more was not expected";
             case CANCELLED -> "the search was interrupted; this is the best marker it had";
         };

@@ -1,5 +1,6 @@
 package lengthwise.solver;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +21,7 @@ import lengthwise.rules.PlacementDomain.Positions;
  *   <li>the area of all pieces over the height of the strip,
  *   <li>the least extent of the longest piece,
  *   <li>for pieces tied to one line, such as the fold: what they occupy of that line, one beside the other, and the
- *       gaps between them,
+ *       gaps between them; or, where that can be found, the shortest {@link Chain} of them,
  *   <li>where there are gaps, the area of the grown pieces: grow each by half of its gap. The larger of two gaps is at
  *       least half of their sum, so grown pieces do not overlap; with G the largest gap, they lie in a strip G longer and
  *       G higher than the true one,
@@ -32,22 +33,25 @@ public final class LowerBound {
 
     /** Returns the best bound, rounded up to the grid. Takes a while where pieces have long outlines. */
     public static long of(LayoutTask task) {
-        return Math.max(atOnce(task), Math.max(grownArea(task), slices(task)));
+        long chain = tied(task).mapToLong(Chain::leastLength).max().orElse(0);
+        return Math.max(Math.max(atOnce(task), chain), Math.max(grownArea(task), slices(task)));
     }
 
-    /** Returns the best of the first three bounds, which cost next to nothing. */
+    /** Returns the best of the bounds that cost next to nothing: of the first three, without chains. */
     static long atOnce(LayoutTask task) {
-        long bound = Math.max(area(task), longestPiece(task));
+        long alongLine = tied(task).mapToLong(LowerBound::alongLine).max().orElse(0);
+        return Math.max(alongLine, Math.max(area(task), longestPiece(task)));
+    }
+
+    /** Returns the demands tied to a line, line by line. */
+    private static Stream<List<Demand>> tied(LayoutTask task) {
         Map<Long, List<Demand>> byLine = new LinkedHashMap<>();
         for (Demand demand : task.demands()) {
             if (demand.domain().positions() instanceof Positions.Line line) {
-                byLine.merge(line.y(), List.of(demand), LowerBound::joined);
+                byLine.computeIfAbsent(line.y(), y -> new ArrayList<>()).add(demand);
             }
         }
-        for (List<Demand> tied : byLine.values()) {
-            bound = Math.max(bound, alongLine(tied));
-        }
-        return bound;
+        return byLine.values().stream();
     }
 
     /** Returns the demands but those that are laid already, which may reach out of the strip. */
@@ -101,10 +105,6 @@ public final class LowerBound {
     /** Rounds up, but for what the sums of many floating numbers may be off. */
     private static long onGrid(double length) {
         return (long) Math.ceil(length * (1 - 1e-9) - 0.01);
-    }
-
-    private static List<Demand> joined(List<Demand> some, List<Demand> more) {
-        return Stream.concat(some.stream(), more.stream()).toList();
     }
 
     private static long area(LayoutTask task) {

@@ -17,6 +17,8 @@ final class Run {
     private static final int RASTER_ROWS = 128;
     private static final int FIELD_ROWS = 48;
     private static final double MARGIN = 2;
+    /** What is not worth looking for, in micrometres: less than the line that is cut along is wide. */
+    private static final long NOTHING_TO_GAIN = 250;
 
     private final PreparedTask task;
     private final Search search;
@@ -304,9 +306,9 @@ final class Run {
         return cancelled() || search.stop().isMet(lastProgress);
     }
 
-    /** Says whether no layout can be shorter than a length. */
+    /** Says whether no layout can be shorter than a length by more than is worth looking for. */
     boolean isProven(long length) {
-        return length <= bound;
+        return length <= bound + NOTHING_TO_GAIN;
     }
 
     synchronized void offer(Layout layout, long iteration) {

@@ -18,7 +18,7 @@ public sealed interface SearchResult {
     enum StopReason {
         /** Its budget was used up. */
         BUDGET,
-        /** The layout is as short as the lower bound. */
+        /** No layout is shorter by a quarter of a millimetre or more. */
         PROVEN_SHORTEST,
         /** Nothing better came for long enough that more was not expected. */
         NO_GAIN,

@@ -13,7 +13,7 @@ import lengthwise.rules.LayoutTask;
 public final class StripSearch {
     private StripSearch() {}
 
-    /** Searches until the stop rule is met, the search is cancelled, or the layout is as short as the lower bound. */
+    /** Searches until the stop rule is met, the search is cancelled, or no layout can be shorter by a quarter of a millimetre. */
     public static SearchResult solve(LayoutTask layoutTask, Search search) {
         return solve(layoutTask, search, Optional.empty());
     }
