@@ -288,7 +288,7 @@ final class Run {
         Progress progress = progress(iteration);
         lastProgress = progress;
         tell(progress);
-        return isProven(of.length())
+        return of.length() <= bound
                 || of.length() <= aim
                 || cancelled()
                 || search.stop().isMet(progress);
@@ -307,8 +307,13 @@ final class Run {
     }
 
     /** Says whether no layout can be shorter than a length by more than is worth looking for. */
-    boolean isProven(long length) {
+    synchronized boolean isProven(long length) {
         return length <= bound + NOTHING_TO_GAIN;
+    }
+
+    /** Says whether a layout that was pressed together is as short as is worth looking for; one to be cut from a given length is not. */
+    boolean isShortEnough(Layout pressed) {
+        return aim == 0 && isProven(pressed.length());
     }
 
     synchronized void offer(Layout layout, long iteration) {

@@ -129,7 +129,7 @@ final class Worker {
     }
 
     private boolean isOver() {
-        return run.isOver(iteration, best) || spent() >= 1;
+        return run.isOver(iteration, best) || run.isShortEnough(best) || spent() >= 1;
     }
 
     private void load(Layout layout) {
