@@ -308,7 +308,7 @@ final class Run {
 
     /** Says whether no layout can be shorter than a length by more than is worth looking for. */
     synchronized boolean isProven(long length) {
-        return length <= bound + NOTHING_TO_GAIN;
+        return length < bound + NOTHING_TO_GAIN;
     }
 
     /** Says whether a layout that was pressed together is as short as is worth looking for; one to be cut from a given length is not. */

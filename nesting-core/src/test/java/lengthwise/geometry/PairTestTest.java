@@ -9,10 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class PairTestTest {
-    private static final ConvexParts SQUARE = ConvexParts.of(Ring.of(0, 0, 10, 0, 10, 10, 0, 10));
+    static final ConvexParts SQUARE = ConvexParts.of(Ring.of(0, 0, 10, 0, 10, 10, 0, 10));
     /** A square of side 30 with a slot of 10 × 20 from the top. */
-    private static final ConvexParts SLOT =
-            ConvexParts.of(Ring.of(0, 0, 30, 0, 30, 30, 20, 30, 20, 10, 10, 10, 10, 30, 0, 30));
+    static final ConvexParts SLOT = ConvexParts.of(Ring.of(0, 0, 30, 0, 30, 30, 20, 30, 20, 10, 10, 10, 10, 30, 0, 30));
 
     static LongStream seeds() {
         return LongStream.range(0, 300);

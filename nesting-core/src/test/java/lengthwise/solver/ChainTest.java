@@ -34,14 +34,14 @@ class ChainTest {
     /** By hand: six slanted pieces each 100 mm after the other, and the top of the last reaches 200 mm on. */
     @Test
     void equalSlantsLieAgainstEachOther() {
-        assertThat(chain(Collections.nCopies(6, onFold(LEANS_ON, Tasks.ONE_WAY, 0))))
+        assertThat(Chain.leastLength(Collections.nCopies(6, onFold(LEANS_ON, Tasks.ONE_WAY, 0))))
                 .isEqualTo(700_000);
     }
 
     /** By hand: slants at 45°, 4 mm apart, are 4 √2 mm apart along the fold. */
     @Test
     void theGapIsKeptAcrossASlant() {
-        assertThat(chain(Collections.nCopies(3, onFold(LEANS_ON, Tasks.ONE_WAY, 4_000))))
+        assertThat(Chain.leastLength(Collections.nCopies(3, onFold(LEANS_ON, Tasks.ONE_WAY, 4_000))))
                 .isEqualTo((long) Math.ceil(400_000 + 8_000 * Math.sqrt(2)));
     }
 
@@ -56,13 +56,13 @@ class ChainTest {
             tied.add(onFold(LEANS_ON, Tasks.ONE_WAY, 0));
             tied.add(onFold(LEANS_BACK, Tasks.ONE_WAY, 0));
         }
-        assertThat(chain(tied)).isEqualTo(800_000);
+        assertThat(Chain.leastLength(tied)).isEqualTo(800_000);
     }
 
     /** By hand: mirrored, one leans as the other does. */
     @Test
     void theBestWayRoundCounts() {
-        assertThat(chain(List.of(onFold(LEANS_ON, FOLDED, 0), onFold(LEANS_BACK, FOLDED, 0))))
+        assertThat(Chain.leastLength(List.of(onFold(LEANS_ON, FOLDED, 0), onFold(LEANS_BACK, FOLDED, 0))))
                 .isEqualTo(300_000);
     }
 
@@ -84,7 +84,8 @@ class ChainTest {
         LayoutTask task = hanging(new SplittableRandom(seed));
         SearchResult.Solved solved =
                 (SearchResult.Solved) StripSearch.solve(task, Search.of(StopRule.iterations(60), seed, 1));
-        assertThat(chain(task.demands())).isLessThanOrEqualTo(solved.layout().length());
+        assertThat(Chain.leastLength(task.demands()))
+                .isLessThanOrEqualTo(solved.layout().length());
     }
 
     /** Of two equal pieces that lie alike, the search must reach what is said to be the shortest. */
@@ -96,7 +97,7 @@ class ChainTest {
         List<Demand> two = Collections.nCopies(2, onFold(ring, Tasks.ONE_WAY, random.nextLong(9_000)));
         SearchResult.Solved solved = (SearchResult.Solved)
                 StripSearch.solve(Tasks.of(400_000, two), Search.of(StopRule.iterations(400), seed, 1));
-        assertThat(solved.layout().length()).isBetween(chain(two), chain(two) + 1_000);
+        assertThat(solved.layout().length()).isBetween(Chain.leastLength(two), Chain.leastLength(two) + 1_000);
     }
 
     private static LayoutTask hanging(SplittableRandom random) {
@@ -118,9 +119,5 @@ class ChainTest {
                 .min((a, b) -> Long.compare(a.y(), b.y()))
                 .orElseThrow();
         return new Demand(Outline.of(ring), new PlacementDomain(ways, new Positions.Line(lowest, 0)), gap);
-    }
-
-    private static long chain(List<Demand> tied) {
-        return Chain.leastLength(tied);
     }
 }
