@@ -20,8 +20,8 @@ record EstimateColumn(String heading, Function<Laid, String> metric, Function<La
         columns.add(length("marker", each -> each.marker().length()));
         columns.add(new EstimateColumn(
                 "at least",
-                each -> LengthWords.metric(downTo(each.lowerBound(), 1_000)),
-                each -> LengthWords.inches(downTo(each.lowerBound(), 25_400 / 8), 8)));
+                each -> LengthWords.metricDown(each.lowerBound()),
+                each -> LengthWords.inchesDown(each.lowerBound())));
         columns.add(plain("used", each -> Figures.percent(each.efficiency())));
         columns.add(length(
                 "+ more plies",
@@ -79,11 +79,6 @@ record EstimateColumn(String heading, Function<Laid, String> metric, Function<La
 
     private static EstimateColumn plain(String heading, Function<Laid, String> value) {
         return new EstimateColumn(heading, value, laid -> "");
-    }
-
-    /** A bound is never shown above itself. */
-    private static Length downTo(Length bound, long step) {
-        return new Length(Math.floorDiv(bound.micrometres(), step) * step);
     }
 
     /** Returns the figure in one unit system, for a table that has room for one. */

@@ -232,7 +232,7 @@ final class ReportHtml {
             figures.put("it fits; left over", LengthWords.both(marker.left().orElseThrow()));
         });
         figures.put("marker efficiency", Figures.percent(marker.efficiency()));
-        figures.put("no marker can be shorter than", LengthWords.both(fabricRun.lowerBound()));
+        figures.put("no marker can be shorter than", LengthWords.atLeast(fabricRun.lowerBound()));
         if (run.cost(fabricRun).isPresent()) {
             figures.put("cost", Figures.money(run.cost(fabricRun).getAsDouble()));
         }

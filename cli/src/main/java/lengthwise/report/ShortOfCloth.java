@@ -44,9 +44,9 @@ public final class ShortOfCloth {
         words.append(
                 answer.isCertain()
                         ? "No marker can be shorter than %s, so that is certain.\n"
-                                .formatted(LengthWords.both(answer.lowerBound()))
+                                .formatted(LengthWords.atLeast(answer.lowerBound()))
                         : "A longer search may find a shorter one; only below %s is there certainly none.\n"
-                                .formatted(LengthWords.both(answer.lowerBound())));
+                                .formatted(LengthWords.atLeast(answer.lowerBound())));
         words.append("What stays out: %s.\n".formatted(names(answer.staysOut())));
         return words.toString();
     }

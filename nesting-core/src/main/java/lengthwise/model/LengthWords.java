@@ -28,6 +28,25 @@ public final class LengthWords {
         return withoutTrailingZeros(decimal(length.micrometres(), MILLIMETRE / 10, 1)) + " mm";
     }
 
+    /** Returns the same as {@link #both}, each rounded down: what nothing is shorter than is never said to be more. */
+    public static String atLeast(Length length) {
+        return metricDown(length) + " (" + inchesDown(length) + ")";
+    }
+
+    /** Returns the same as {@link #metric}, rounded down to the millimetre. */
+    public static String metricDown(Length length) {
+        return metric(downTo(length, MILLIMETRE));
+    }
+
+    /** Returns inches, rounded down to an eighth. */
+    public static String inchesDown(Length length) {
+        return inches(downTo(length, INCH / 8), 8);
+    }
+
+    private static Length downTo(Length length, long step) {
+        return new Length(Math.floorDiv(length.micrometres(), step) * step);
+    }
+
     /** Returns centimetres to the millimetre, whatever the length: for columns of figures. */
     public static String centimetres(Length length) {
         return decimal(length.micrometres(), MILLIMETRE, 1);

@@ -47,6 +47,18 @@ class LengthWordsTest {
         assertThat(LengthWords.yardsUp(Length.ofMillimetres(millimetres))).isEqualTo(expected);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "5172.694, 5.172 m (203 5/8 in)",
+        "1000, 1.000 m (39 1/4 in)",
+        "999.999, 99.9 cm (39 1/4 in)",
+        "25.4, 2.5 cm (1 in)",
+        "25.399, 2.5 cm (7/8 in)"
+    })
+    void whatNothingIsShorterThanIsNeverRoundedUp(double millimetres, String expected) {
+        assertThat(LengthWords.atLeast(Length.ofMillimetres(millimetres))).isEqualTo(expected);
+    }
+
     @Test
     void whatIsToBuyIsNeverRoundedDown() {
         assertThat(LengthWords.toBuy(Length.ofMillimetres(1234.001))).isEqualTo("1.235 m (1 3/8 yd)");
