@@ -13,6 +13,7 @@ import lengthwise.model.LengthWords;
 public final class ReportTable {
     private static final List<String> HEADINGS =
             List.of("fabric", "marker", "", "width", "efficiency", "at least", "buy", "", "cost");
+    private static final Length MILLIMETRE = Length.ofMillimetres(1);
 
     private ReportTable() {}
 
@@ -30,12 +31,12 @@ public final class ReportTable {
             boolean there = fabric.onHand().isPresent();
             rows.add(List.of(
                     fabric.name(),
-                    metres(length.micrometres()),
+                    metres(length),
                     yards(length),
                     LengthWords.centimetres(fabric.cuttableWidth()) + " cm",
                     Figures.percent(fabricRun.marker().efficiency()),
-                    metres(Math.floorDiv(fabricRun.lowerBound().micrometres(), 1000) * 1000),
-                    there ? "on hand" : metres(-Math.floorDiv(-buy.micrometres(), 1000) * 1000),
+                    metres(fabricRun.lowerBound().downTo(MILLIMETRE)),
+                    there ? "on hand" : metres(buy.upTo(MILLIMETRE)),
                     there ? "" : LengthWords.yardsUp(buy),
                     run.cost(fabricRun).isPresent()
                             ? Figures.money(run.cost(fabricRun).getAsDouble())
@@ -48,8 +49,8 @@ public final class ReportTable {
                         .collect(Collectors.joining());
     }
 
-    private static String metres(long micrometres) {
-        return Figures.fixed(micrometres / 1e6, 3) + " m";
+    private static String metres(Length length) {
+        return Figures.fixed(length.micrometres() / 1e6, 3) + " m";
     }
 
     private static String yards(Length length) {

@@ -35,6 +35,11 @@ public record Length(long micrometres) implements Comparable<Length> {
         return new Length(-Math.floorDiv(-micrometres, step.micrometres) * step.micrometres);
     }
 
+    /** Returns the largest multiple of a step that is not above this. */
+    public Length downTo(Length step) {
+        return new Length(Math.floorDiv(micrometres, step.micrometres) * step.micrometres);
+    }
+
     public static Length min(Length a, Length b) {
         return a.micrometres <= b.micrometres ? a : b;
     }

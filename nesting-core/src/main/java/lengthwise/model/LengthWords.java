@@ -35,16 +35,12 @@ public final class LengthWords {
 
     /** Returns the same as {@link #metric}, rounded down to the millimetre. */
     public static String metricDown(Length length) {
-        return metric(downTo(length, MILLIMETRE));
+        return metric(length.downTo(new Length(MILLIMETRE)));
     }
 
     /** Returns inches, rounded down to an eighth. */
     public static String inchesDown(Length length) {
-        return inches(downTo(length, INCH / 8), 8);
-    }
-
-    private static Length downTo(Length length, long step) {
-        return new Length(Math.floorDiv(length.micrometres(), step) * step);
+        return inches(length.downTo(new Length(INCH / 8)), 8);
     }
 
     /** Returns centimetres to the millimetre, whatever the length: for columns of figures. */
@@ -69,7 +65,7 @@ public final class LengthWords {
 
     /** Returns the same as {@link #metric}, rounded up to the millimetre: never less than there is to buy. */
     public static String metricUp(Length length) {
-        return metric(new Length(Math.floorDiv(length.micrometres() + MILLIMETRE - 1, MILLIMETRE) * MILLIMETRE));
+        return metric(length.upTo(new Length(MILLIMETRE)));
     }
 
     /** A number of units of {@code step} micrometres each, with a point before the last {@code digits} digits. */
