@@ -68,6 +68,12 @@ record Quantity(double value, double step, String unit) {
         return over > -1e-9 && over < step;
     }
 
+    /** Says whether what nothing is shorter than, rounded down to the step before, is shown so. */
+    boolean showsDown(double mm) {
+        double under = mm / millimetres() - value;
+        return under > -1e-9 && under < step;
+    }
+
     /** A cell that shows one length in both systems, or one of them. */
     static void assertShows(String cell, double mm) {
         assertThat(in(cell))
@@ -75,6 +81,15 @@ record Quantity(double value, double step, String unit) {
                 .isNotEmpty()
                 .allSatisfy(shown ->
                         assertThat(shown.shows(mm)).as("%s for %s mm", cell, mm).isTrue());
+    }
+
+    static void assertShowsAtLeast(String cell, double mm) {
+        assertThat(in(cell))
+                .as(cell)
+                .isNotEmpty()
+                .allSatisfy(shown -> assertThat(shown.showsDown(mm))
+                        .as("%s for %s mm", cell, mm)
+                        .isTrue());
     }
 
     static void assertShowsToBuy(String cell, double mm) {
