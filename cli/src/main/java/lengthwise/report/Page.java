@@ -18,7 +18,7 @@ final class Page {
             h3 { font-size: 10.5pt; margin: 5mm 0 1.5mm; break-after: avoid; }
             p { margin: 1mm 0; }
             p, li, td { overflow-wrap: anywhere; }
-            ul, ol { margin: 1mm 0; padding-left: 6mm; }
+            ul, ol { margin: 1mm 0; padding-left: 8mm; }
             li { margin: 0.6mm 0; }
             section { margin-top: 9mm; }
             a { color: #1d4f91; }

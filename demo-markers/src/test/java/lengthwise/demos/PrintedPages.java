@@ -10,8 +10,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import lengthwise.testing.OutsideReader;
 import org.apache.pdfbox.Loader;
@@ -39,6 +41,9 @@ final class PrintedPages implements AutoCloseable {
 
     /** A glyph on a page, in millimetres from its upper left corner; {@code points} is the size it is printed at. */
     record Glyph(String text, double left, double right, double bottom, double points) {}
+
+    /** Unicode's Latin ligatures, ff to st. */
+    private static final Pattern LIGATURE = Pattern.compile("[\\x{FB00}-\\x{FB06}]");
 
     private final PDDocument document;
 
@@ -94,8 +99,10 @@ final class PrintedPages implements AutoCloseable {
                 .toList();
     }
 
+    /** Without blanks, and ligatures as their letters (Unicode's form KC): whether a browser names a ligature is its own. */
     static String compact(String text) {
-        return text.replaceAll("\\s", "");
+        return LIGATURE.matcher(text.replaceAll("\\s", ""))
+                .replaceAll(found -> Normalizer.normalize(found.group(), Normalizer.Form.NFKC));
     }
 
     List<Glyph> glyphs(int page) {
