@@ -1,5 +1,6 @@
 package lengthwise.benchmarks;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -76,8 +77,20 @@ record Options(
         return seconds.isPresent() ? count.or(clock) : count;
     }
 
-    /** Returns what two runs have to agree on to stand in one file, for a command. */
-    String settings(String command) {
+    /**
+     * Returns the file to save the rows of a command to, begun.
+     *
+     * @throws IllegalArgumentException if runs of other settings stand there
+     */
+    Optional<RunFile> runFile(String command, String header) throws IOException {
+        Optional<RunFile> file = save.map(path -> new RunFile(path, settings(command), header));
+        if (file.isPresent()) {
+            file.get().begin();
+        }
+        return file;
+    }
+
+    private String settings(String command) {
         String budget = iterations.isEmpty()
                 ? " --seconds " + seconds.orElse(60)
                 : " --iterations "

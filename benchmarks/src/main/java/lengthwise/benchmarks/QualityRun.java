@@ -2,9 +2,6 @@ package lengthwise.benchmarks;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -34,7 +31,8 @@ final class QualityRun {
      * @return whether every result was legal
      */
     boolean run() throws IOException {
-        List<Row> saved = saved();
+        Optional<RunFile> file = options.runFile("quality", Row.HEADER);
+        List<Row> saved = file.isPresent() ? Row.read(file.get().path()) : List.of();
         out.println(Row.HEADER);
         List<Row> rows = new ArrayList<>();
         for (String name : options.names()) {
@@ -43,8 +41,8 @@ final class QualityRun {
                 Optional<Row> before = find(saved, instance.name(), seed);
                 Row row = before.isPresent() ? before.get() : run(instance, seed);
                 out.println(row.csv());
-                if (before.isEmpty()) {
-                    save(row.csv());
+                if (file.isPresent() && before.isEmpty()) {
+                    file.get().append(row.csv());
                 }
                 rows.add(row);
             }
@@ -89,29 +87,5 @@ final class QualityRun {
         return rows.stream()
                 .filter(row -> row.instance().equals(instance) && row.seed() == seed)
                 .findFirst();
-    }
-
-    private List<Row> saved() throws IOException {
-        if (options.save().isEmpty()) {
-            return List.of();
-        }
-        Path file = options.save().get();
-        if (!Files.exists(file)) {
-            save(options.settings("quality"));
-            save(Row.HEADER);
-            return List.of();
-        }
-        String settings = Files.readAllLines(file).stream().findFirst().orElse("");
-        if (!settings.equals(options.settings("quality"))) {
-            throw new IllegalArgumentException("%s holds runs of other settings (%s, now %s). Save to another file."
-                    .formatted(file, settings, options.settings("quality")));
-        }
-        return Row.read(file);
-    }
-
-    private void save(String line) throws IOException {
-        if (options.save().isPresent()) {
-            Files.writeString(options.save().get(), line + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
-        }
     }
 }

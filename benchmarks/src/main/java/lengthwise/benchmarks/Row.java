@@ -1,7 +1,6 @@
 package lengthwise.benchmarks;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,10 +46,8 @@ record Row(
     /** Reads the rows of a file; its header and lines that begin with # are passed over. */
     static List<Row> read(Path file) throws IOException {
         List<Row> rows = new ArrayList<>();
-        for (String line : Files.readAllLines(file)) {
-            if (!line.isBlank() && !line.startsWith("#") && !line.equals(HEADER)) {
-                rows.add(parse(file, line));
-            }
+        for (String line : RunFile.rows(file, HEADER)) {
+            rows.add(parse(file, line));
         }
         return rows;
     }

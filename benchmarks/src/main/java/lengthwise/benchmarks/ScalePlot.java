@@ -1,6 +1,5 @@
 package lengthwise.benchmarks;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
@@ -16,9 +15,9 @@ final class ScalePlot {
     private final List<ScaleRow> rows;
     private final StringBuilder svg = new StringBuilder();
 
+    /** Of rows by size. */
     ScalePlot(List<ScaleRow> rows) {
-        this.rows =
-                rows.stream().sorted(Comparator.comparingInt(ScaleRow::pieces)).toList();
+        this.rows = List.copyOf(rows);
     }
 
     String svg() {

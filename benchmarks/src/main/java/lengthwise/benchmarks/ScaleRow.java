@@ -1,5 +1,8 @@
 package lengthwise.benchmarks;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -17,6 +20,8 @@ import java.util.Locale;
  * @param density in per cent
  */
 record ScaleRow(
+        String order,
+        long seed,
         int pieces,
         int shapes,
         double firstLegalSeconds,
@@ -28,12 +33,14 @@ record ScaleRow(
         double density,
         boolean legal) {
     static final String HEADER =
-            "pieces,shapes,first_legal_s,cpu_us_per_move,moves,heap_after_gc_mb,heap_used_mb,length,density,legal";
+            "order,seed,pieces,shapes,first_legal_s,cpu_us_per_move,moves,heap_after_gc_mb,heap_used_mb,length,density,legal";
 
     String csv() {
         return String.format(
                 Locale.ROOT,
-                "%d,%d,%.3f,%.1f,%d,%.0f,%.0f,%.4f,%.3f,%b",
+                "%s,%d,%d,%d,%.3f,%.1f,%d,%.0f,%.0f,%.4f,%.3f,%b",
+                order,
+                seed,
                 pieces,
                 shapes,
                 firstLegalSeconds,
@@ -44,6 +51,36 @@ record ScaleRow(
                 length,
                 density,
                 legal);
+    }
+
+    /** Reads the rows of a file; its header and lines that begin with # are passed over. */
+    static List<ScaleRow> read(Path file) throws IOException {
+        List<ScaleRow> rows = new ArrayList<>();
+        for (String line : RunFile.rows(file, HEADER)) {
+            rows.add(parse(file, line));
+        }
+        return rows;
+    }
+
+    private static ScaleRow parse(Path file, String line) throws IOException {
+        String[] cells = line.split(",", -1);
+        try {
+            return new ScaleRow(
+                    cells[0],
+                    Long.parseLong(cells[1]),
+                    Integer.parseInt(cells[2]),
+                    Integer.parseInt(cells[3]),
+                    Double.parseDouble(cells[4]),
+                    Double.parseDouble(cells[5]),
+                    Long.parseLong(cells[6]),
+                    Double.parseDouble(cells[7]),
+                    Double.parseDouble(cells[8]),
+                    Double.parseDouble(cells[9]),
+                    Double.parseDouble(cells[10]),
+                    Boolean.parseBoolean(cells[11]));
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+            throw new IOException("%s: this is no row of orders that grow: %s".formatted(file, line), e);
+        }
     }
 
     /** Returns the table for a page in Markdown. */

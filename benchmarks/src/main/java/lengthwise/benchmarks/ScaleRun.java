@@ -7,7 +7,9 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import lengthwise.rules.Demand;
 import lengthwise.rules.LayoutTask;
@@ -28,35 +30,44 @@ final class ScaleRun {
     }
 
     /**
-     * Prints a line of CSV for each order as it ends, then the table. With a file to save to, the lines go there as well
-     * and a plot beside it.
+     * Prints a line of CSV for each order as it ends, then the table, by size.
+     *
+     * <p>With a file to save to, each line is appended to it at once, what stands there already is not run again, and a
+     * plot is put beside it.
      *
      * @return whether every result was legal
      */
     boolean run() throws IOException {
+        Optional<RunFile> file = options.runFile("scale", ScaleRow.HEADER);
+        List<ScaleRow> saved = file.isPresent() ? ScaleRow.read(file.get().path()) : List.of();
         List<ScaleRow> rows = new ArrayList<>();
         out.println(ScaleRow.HEADER);
         for (String name : options.names()) {
             Instance instance = Instances.named(name, options.instances()).times(options.copies());
-            ScaleRow row = run(instance);
+            Optional<ScaleRow> before = find(saved, instance.name(), options.firstSeed());
+            ScaleRow row = before.isPresent() ? before.get() : run(instance);
             out.println(row.csv());
-            rows.add(row);
-            if (options.save().isPresent()) {
-                save(options.save().get(), rows);
+            if (file.isPresent() && before.isEmpty()) {
+                file.get().append(row.csv());
             }
+            rows.add(row);
         }
+        rows.sort(Comparator.comparingInt(ScaleRow::pieces));
         out.println();
         out.print(ScaleRow.table(rows));
+        if (file.isPresent()) {
+            plot(file.get().path(), rows);
+        }
         return rows.stream().allMatch(ScaleRow::legal);
     }
 
-    private void save(Path file, List<ScaleRow> rows) throws IOException {
-        StringBuilder lines = new StringBuilder(options.settings("scale"))
-                .append('\n')
-                .append(ScaleRow.HEADER)
-                .append('\n');
-        rows.forEach(row -> lines.append(row.csv()).append('\n'));
-        Files.writeString(file, lines.toString());
+    private static Optional<ScaleRow> find(List<ScaleRow> rows, String order, long seed) {
+        return rows.stream()
+                .filter(row -> row.order().equals(order) && row.seed() == seed)
+                .findFirst();
+    }
+
+    private static void plot(Path file, List<ScaleRow> rows) throws IOException {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');
         Files.writeString(
@@ -87,6 +98,8 @@ final class ScaleRun {
         long moves = solved.progress().moves();
         long length = solved.layout().length();
         return new ScaleRow(
+                instance.name(),
+                options.firstSeed(),
                 task.demands().size(),
                 shapes,
                 first.get() / 1e9,
