@@ -2,7 +2,6 @@ package lengthwise.benchmarks;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -45,28 +44,19 @@ record Row(
 
     /** Reads the rows of a file; its header and lines that begin with # are passed over. */
     static List<Row> read(Path file) throws IOException {
-        List<Row> rows = new ArrayList<>();
-        for (String line : RunFile.rows(file, HEADER)) {
-            rows.add(parse(file, line));
-        }
-        return rows;
+        return RunFile.read(file, HEADER, Row::of);
     }
 
-    private static Row parse(Path file, String line) throws IOException {
-        String[] cells = line.split(",", -1);
-        try {
-            return new Row(
-                    cells[0],
-                    Long.parseLong(cells[1]),
-                    Double.parseDouble(cells[2]),
-                    Integer.parseInt(cells[3]),
-                    Double.parseDouble(cells[4]),
-                    Double.parseDouble(cells[5]),
-                    Boolean.parseBoolean(cells[6]),
-                    Double.parseDouble(cells[7]),
-                    Long.parseLong(cells[8]));
-        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
-            throw new IOException("%s: this is no row of a quality run: %s".formatted(file, line), e);
-        }
+    private static Row of(String[] cells) {
+        return new Row(
+                cells[0],
+                Long.parseLong(cells[1]),
+                Double.parseDouble(cells[2]),
+                Integer.parseInt(cells[3]),
+                Double.parseDouble(cells[4]),
+                Double.parseDouble(cells[5]),
+                Boolean.parseBoolean(cells[6]),
+                Double.parseDouble(cells[7]),
+                Long.parseLong(cells[8]));
     }
 }

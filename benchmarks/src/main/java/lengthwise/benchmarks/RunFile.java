@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A file that grows by a row of CSV as each run ends, so that runs broken off go on where they were.
@@ -19,8 +21,7 @@ record RunFile(Path path, String settings, String header) {
      */
     void begin() throws IOException {
         if (!Files.exists(path)) {
-            append(settings);
-            append(header);
+            append(settings + "\n" + header);
         }
         List<String> lines = Files.readAllLines(path);
         String before = lines.isEmpty() ? "" : lines.get(0);
@@ -34,14 +35,27 @@ record RunFile(Path path, String settings, String header) {
         }
     }
 
-    void append(String row) throws IOException {
-        Files.writeString(path, row + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    void append(String lines) throws IOException {
+        Files.writeString(path, lines + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     }
 
-    /** Returns the rows of a file, without its header and lines that begin with #. */
-    static List<String> rows(Path path, String header) throws IOException {
-        return Files.readAllLines(path).stream()
-                .filter(line -> !line.isBlank() && !line.startsWith("#") && !line.equals(header))
-                .toList();
+    /**
+     * Reads the rows of a file, without its header and lines that begin with #.
+     *
+     * @param parser makes a row of its cells
+     * @throws IOException if a line is none of these
+     */
+    static <T> List<T> read(Path path, String header, Function<String[], T> parser) throws IOException {
+        List<T> rows = new ArrayList<>();
+        for (String line : Files.readAllLines(path)) {
+            if (!line.isBlank() && !line.startsWith("#") && !line.equals(header)) {
+                try {
+                    rows.add(parser.apply(line.split(",", -1)));
+                } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+                    throw new IOException("%s: this is no row of %s: %s".formatted(path, header, line), e);
+                }
+            }
+        }
+        return rows;
     }
 }

@@ -2,13 +2,14 @@ package lengthwise.benchmarks;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /**
  * The figures of an order of some size, a line of CSV.
  *
+ * @param order its name
+ * @param seed of the search
  * @param shapes distinct outlines as drawn
  * @param firstLegalSeconds from the start of the search to its first legal layout
  * @param microsecondsAMove processor time of the whole process after that layout, over the moves of single pieces: no-fit
@@ -55,32 +56,23 @@ record ScaleRow(
 
     /** Reads the rows of a file; its header and lines that begin with # are passed over. */
     static List<ScaleRow> read(Path file) throws IOException {
-        List<ScaleRow> rows = new ArrayList<>();
-        for (String line : RunFile.rows(file, HEADER)) {
-            rows.add(parse(file, line));
-        }
-        return rows;
+        return RunFile.read(file, HEADER, ScaleRow::of);
     }
 
-    private static ScaleRow parse(Path file, String line) throws IOException {
-        String[] cells = line.split(",", -1);
-        try {
-            return new ScaleRow(
-                    cells[0],
-                    Long.parseLong(cells[1]),
-                    Integer.parseInt(cells[2]),
-                    Integer.parseInt(cells[3]),
-                    Double.parseDouble(cells[4]),
-                    Double.parseDouble(cells[5]),
-                    Long.parseLong(cells[6]),
-                    Double.parseDouble(cells[7]),
-                    Double.parseDouble(cells[8]),
-                    Double.parseDouble(cells[9]),
-                    Double.parseDouble(cells[10]),
-                    Boolean.parseBoolean(cells[11]));
-        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
-            throw new IOException("%s: this is no row of orders that grow: %s".formatted(file, line), e);
-        }
+    private static ScaleRow of(String[] cells) {
+        return new ScaleRow(
+                cells[0],
+                Long.parseLong(cells[1]),
+                Integer.parseInt(cells[2]),
+                Integer.parseInt(cells[3]),
+                Double.parseDouble(cells[4]),
+                Double.parseDouble(cells[5]),
+                Long.parseLong(cells[6]),
+                Double.parseDouble(cells[7]),
+                Double.parseDouble(cells[8]),
+                Double.parseDouble(cells[9]),
+                Double.parseDouble(cells[10]),
+                Boolean.parseBoolean(cells[11]));
     }
 
     /** Returns the table for a page in Markdown. */
